@@ -1,0 +1,37 @@
+import { randomBytes } from 'node:crypto';
+import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { z } from '../../shared/zod.ts';
+
+const hostFile = z.object({ token: z.string().min(32).max(128), port: z.int().min(1).max(65_535) });
+export type HostFile = z.infer<typeof hostFile>;
+
+const usualPort = 47_115;
+
+function read(path: string): HostFile | null {
+  if (!existsSync(path)) return null;
+  try {
+    return hostFile.parse(JSON.parse(readFileSync(path, 'utf8')));
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * Token and port of the browser door, kept in the data folder so that an open tab finds the
+ * program again after a restart. Readable by its owner only.
+ */
+export function hostFileOf(dataFolder: string): HostFile {
+  const path = join(dataFolder, 'host.json');
+  const known = read(path);
+  if (known !== null) return known;
+  const fresh = { token: randomBytes(32).toString('hex'), port: usualPort };
+  try {
+    mkdirSync(dataFolder, { recursive: true });
+    writeFileSync(path, JSON.stringify(fresh), { mode: 0o600 });
+    chmodSync(path, 0o600);
+  } catch {
+    // The start-up screen tells about a folder that cannot be written; this run's token still works.
+  }
+  return fresh;
+}

@@ -1,0 +1,70 @@
+import type { ConsentKind } from '../../../shared/consents.ts';
+import { weightAtDraw } from '../../../shared/measure.ts';
+import { serviceLabels } from '../../../shared/stages.ts';
+import type { FindingRow, OrderRow } from '../../storage/tables.ts';
+import { servicesOf } from '../orders/order-json.ts';
+import type { StoredReading } from '../readings/stored.ts';
+import { weightAtAmoDraw } from '../readings/weights.ts';
+
+export interface SubjectRows {
+  order: OrderRow;
+  findings: readonly FindingRow[];
+  readings: readonly StoredReading[];
+}
+
+function scopeText(order: OrderRow): string {
+  const services = servicesOf(order).map((service) => serviceLabels[service]);
+  return `Work: ${services.join(', ')}`;
+}
+
+function targetText(order: OrderRow): string {
+  if (order.target_weight_lbf === null || order.target_draw_in === null) return 'Target: none';
+  return `Target: ${weightAtDraw(order.target_weight_lbf, order.target_draw_in)}`;
+}
+
+export function dollars(cents: number): string {
+  return `$${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, '0')}`;
+}
+
+function priceText(order: OrderRow): string {
+  return order.estimate_cents === null
+    ? 'Price: not set'
+    : `Price: ${dollars(order.estimate_cents)}`;
+}
+
+function watchText(findings: readonly FindingRow[]): string {
+  return findings
+    .filter((finding) => finding.grade === 'watch' && finding.resolved_at === null)
+    .map((finding) => `${finding.place}: ${finding.note}`)
+    .join('\n');
+}
+
+function sandedText({ order, readings }: SubjectRows): string {
+  const last = readings
+    .filter((reading) => reading.struck_reason === null && reading.phase === 'after-sanding')
+    .at(-1);
+  if (last === undefined || order.target_draw_in === null) return 'Measured: not yet';
+  const force = weightAtAmoDraw(last.pulls, last.draw_reference, order.target_draw_in);
+  return force === null
+    ? 'Measured: not yet'
+    : `Measured: ${weightAtDraw(force, order.target_draw_in)}`;
+}
+
+/**
+ * What each kind of consent refers to, as the records stand now. A consent holds only while
+ * its frozen subject is the same, to the letter: a changed target, scope, price, inscription,
+ * finding or weighing outdates it.
+ */
+export function subjectsOf(rows: SubjectRows): Record<ConsentKind, string> {
+  const { order } = rows;
+  const scope = scopeText(order);
+  const target = targetText(order);
+  return {
+    'alteration-acknowledgement': `${scope}\n${target}`,
+    'marking-approval': `To be written on the bow:\n${order.inscription}`,
+    'price-and-scope': `${scope}\n${target}\n${priceText(order)}`,
+    'watch-findings': watchText(rows.findings),
+    'expected-weight-loss': `${scope}\n${target}`,
+    undershoot: `${target}\n${sandedText(rows)}`,
+  };
+}

@@ -1,0 +1,83 @@
+import { type ConsentKind, consentLabels } from '../../../shared/consents.ts';
+import { type EntryItem, entryKinds } from '../../../shared/entries.ts';
+import type { MissingItem, Section } from '../../../shared/gates.ts';
+import type { GateFacts } from './facts.ts';
+
+/** One row of the gate table. */
+export interface Requirement {
+  item: string;
+  /** Whether this order needs it at all. */
+  applies(facts: GateFacts): boolean;
+  /** One sentence saying what is missing, or null when it is there. */
+  missing(facts: GateFacts): string | null;
+  section: Section;
+  opens: string | null;
+  override(facts: GateFacts): MissingItem['override'];
+}
+
+type Options = {
+  when?: (facts: GateFacts) => boolean;
+  override?: MissingItem['override'];
+  item?: string;
+};
+
+const always = () => true;
+
+/** A dated entry that must be there and say "in order". */
+export function needsEntry(item: EntryItem, sentence: string, options: Options = {}): Requirement {
+  return {
+    item: options.item ?? item,
+    applies: options.when ?? always,
+    missing: (facts) => {
+      const entry = facts.entry(item);
+      if (entry === null) return sentence;
+      return entry.outcome === 'ok' ? null : `${entryKinds[item].label}: recorded as not in order.`;
+    },
+    section: 'bench-log',
+    opens: item,
+    override: () => options.override ?? 'owner',
+  };
+}
+
+const consentTrouble = {
+  none: 'has not been asked for',
+  waiting: 'has been asked for and is not answered; no reply never means yes',
+  declined: 'was declined by the customer',
+  withdrawn: 'was withdrawn by the customer',
+  outdated: 'no longer fits: what it referred to has changed. Ask again',
+};
+
+/** A customer's consent to the exact text. Nobody can override one; a shop's own bow has nobody to ask. */
+export function needsConsent(
+  kind: ConsentKind,
+  when: (facts: GateFacts) => boolean = always,
+): Requirement {
+  return {
+    item: kind,
+    applies: (facts) => !facts.shopsOwn && when(facts),
+    missing: (facts) => {
+      const state = facts.consent(kind);
+      return state === 'granted' ? null : `${consentLabels[kind]} ${consentTrouble[state]}.`;
+    },
+    section: 'consents',
+    opens: kind,
+    override: () => 'never',
+  };
+}
+
+/** Anything else the records can answer. */
+export function needs(
+  item: string,
+  section: Section,
+  missing: (facts: GateFacts) => string | null,
+  options: Options & { opens?: string } = {},
+): Requirement {
+  return {
+    item,
+    applies: options.when ?? always,
+    missing,
+    section,
+    opens: options.opens ?? null,
+    override: () => options.override ?? 'owner',
+  };
+}

@@ -1,0 +1,148 @@
+import type { ContractInputs } from '../../../shared/contract/types.ts';
+import { ShopError } from '../../../shared/errors.ts';
+import type { Changed } from '../../../shared/fields.ts';
+import { stageLabels } from '../../../shared/stages.ts';
+import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
+import type { ShopContext } from '../../storage/context.ts';
+import type { OrderRow } from '../../storage/tables.ts';
+import { changedOf, notFound } from '../record.ts';
+import { note } from './history.ts';
+import { routeOf, servicesOf } from './order-json.ts';
+import { orderColumns, readOrder, refuseOddTarget } from './order-row.ts';
+import { optionsOf, type RouteOptions, routeFor } from './route.ts';
+
+type Inputs = ContractInputs['orders'];
+
+async function safeDrawOf(trx: CommandTransaction, order: OrderRow): Promise<number | null> {
+  if (order.bow_id === null) return null;
+  const bow = await trx.db
+    .selectFrom('bow')
+    .select('max_safe_draw_in')
+    .where('id', '=', order.bow_id)
+    .executeTakeFirstOrThrow();
+  return bow.max_safe_draw_in;
+}
+
+function refuseLostStage(order: OrderRow, route: readonly string[]): void {
+  if (!route.includes(order.stage)) {
+    throw new ShopError(
+      'CONFLICT',
+      `Order ${order.number} stands in "${stageLabels[order.stage]}", which the new route leaves out.`,
+      { services: 'Move the order back first, or keep the service.' },
+    );
+  }
+}
+
+export function editOrder(ctx: ShopContext, input: Inputs['edit']): Promise<Changed> {
+  const { commandId, id, rowVersion, ...fields } = input;
+  return runCommand(ctx, { id: commandId, name: 'orders.edit' }, async (trx) => {
+    trx.about({ orderId: id });
+    const order = await readOrder(trx.db, id, rowVersion);
+    refuseOddTarget(fields, await safeDrawOf(trx, order));
+    const columns = orderColumns(fields, optionsOf(routeOf(order)));
+    refuseLostStage(order, JSON.parse(columns.route_json));
+    const row = await trx.update('shop_order', id, rowVersion, columns);
+    await note(trx, ctx, id, { kind: 'edit', summary: 'Order changed' });
+    return changedOf(row);
+  });
+}
+
+export function identifyBow(ctx: ShopContext, input: Inputs['identifyBow']): Promise<Changed> {
+  return runCommand(ctx, { id: input.commandId, name: 'orders.identifyBow' }, async (trx) => {
+    trx.about({ orderId: input.id, bowId: input.bowId });
+    const order = await readOrder(trx.db, input.id, input.rowVersion);
+    const bow = await trx.db
+      .selectFrom('bow')
+      .select(['id', 'customer_id', 'max_safe_draw_in'])
+      .where('id', '=', input.bowId)
+      .executeTakeFirst();
+    if (bow === undefined) throw notFound('bow', input.bowId);
+    if (bow.customer_id !== order.customer_id) {
+      throw new ShopError('CONFLICT', 'This bow belongs to somebody else than the order.', {
+        bowId: 'Choose a bow of this customer, or add it to the customer.',
+      });
+    }
+    const { target_draw_in: draw } = order;
+    if (draw !== null && bow.max_safe_draw_in !== null && draw > bow.max_safe_draw_in) {
+      throw new ShopError(
+        'CONFLICT',
+        "The order's target draw is past this bow's maximum safe draw.",
+        {
+          bowId: 'Change the target draw first.',
+        },
+      );
+    }
+    const row = await trx.update('shop_order', order.id, order.row_version, { bow_id: bow.id });
+    await note(trx, ctx, order.id, { kind: 'bow', summary: 'Bow identified' });
+    return changedOf(row);
+  });
+}
+
+export function setInscription(
+  ctx: ShopContext,
+  input: Inputs['setInscription'],
+): Promise<Changed> {
+  return runCommand(ctx, { id: input.commandId, name: 'orders.setInscription' }, async (trx) => {
+    trx.about({ orderId: input.id });
+    const row = await trx.update('shop_order', input.id, input.rowVersion, {
+      inscription: input.inscription,
+    });
+    await note(trx, ctx, input.id, {
+      kind: 'inscription',
+      summary: `To be written on the bow: ${input.inscription.replaceAll('\n', ' / ')}`,
+    });
+    return changedOf(row);
+  });
+}
+
+async function reroute(
+  ctx: ShopContext,
+  input: { commandId: string; id: string; rowVersion: number },
+  name: string,
+  change: Partial<RouteOptions>,
+  summary: string,
+): Promise<Changed> {
+  return runCommand(ctx, { id: input.commandId, name }, async (trx) => {
+    trx.about({ orderId: input.id });
+    const order = await readOrder(trx.db, input.id, input.rowVersion);
+    const old = routeOf(order);
+    const route = routeFor(servicesOf(order), { ...optionsOf(old), ...change });
+    refuseLostStage(order, route);
+    refuseSkippedStage(order, old, route);
+    const row = await trx.update('shop_order', order.id, order.row_version, {
+      route_json: JSON.stringify(route),
+    });
+    await note(trx, ctx, order.id, { kind: 'route', summary });
+    return changedOf(row);
+  });
+}
+
+/** Reordering may not put a stage behind the order that it never went through. */
+function refuseSkippedStage(
+  order: OrderRow,
+  old: readonly string[],
+  route: readonly string[],
+): void {
+  const passed = new Set(old.slice(0, old.indexOf(order.stage)));
+  const skipped = route.slice(0, route.indexOf(order.stage)).some((stage) => !passed.has(stage));
+  if (skipped) {
+    throw new ShopError(
+      'CONFLICT',
+      `Order ${order.number} already stands in "${stageLabels[order.stage]}". Move it back before changing the route.`,
+      { stage: 'Move it back first.' },
+    );
+  }
+}
+
+export function setStripFirst(ctx: ShopContext, input: Inputs['setStripFirst']): Promise<Changed> {
+  const summary = input.stripFirst
+    ? 'Strip & sand before the weight work'
+    : 'Weight work before strip & sand';
+  return reroute(ctx, input, 'orders.setStripFirst', { stripFirst: input.stripFirst }, summary);
+}
+
+export function setHandover(ctx: ShopContext, input: Inputs['setHandover']): Promise<Changed> {
+  const summary =
+    input.handover === 'shipped' ? 'Goes back by parcel' : 'Collected over the counter';
+  return reroute(ctx, input, 'orders.setHandover', { handover: input.handover }, summary);
+}

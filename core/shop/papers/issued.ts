@@ -1,0 +1,29 @@
+import type { Paper } from '../../../shared/contract/papers.ts';
+import type { OpenShop } from '../../storage/context.ts';
+import type { OrderRow } from '../../storage/tables.ts';
+
+/** Papers handed out for an order, newest first; marked where the order has changed since. */
+export async function papersOf(shop: OpenShop, order: OrderRow): Promise<Paper[]> {
+  const rows = await shop.read
+    .selectFrom('paper')
+    .innerJoin('person', 'person.id', 'paper.person_id')
+    .selectAll('paper')
+    .select('person.name as person_name')
+    .where('order_id', '=', order.id)
+    .orderBy('made_at', 'desc')
+    .orderBy('paper.id', 'desc')
+    .limit(1000)
+    .execute();
+  return rows.map((row) => ({
+    id: row.id,
+    kind: row.kind,
+    format: row.format as Paper['format'],
+    copy: row.copy as Paper['copy'],
+    action: row.action,
+    fileName: row.file_name,
+    pages: row.pages,
+    madeAt: row.made_at,
+    personName: row.person_name,
+    outdated: row.order_row_version !== order.row_version,
+  }));
+}

@@ -1,0 +1,81 @@
+import type { ShopDetails } from '../../../shared/contract/setup.ts';
+import type { ContractInputs } from '../../../shared/contract/types.ts';
+import { ShopError } from '../../../shared/errors.ts';
+import type { Changed } from '../../../shared/fields.ts';
+import { runCommand } from '../../storage/commands.ts';
+import type { OpenShop, ShopContext } from '../../storage/context.ts';
+import type { ShopRow } from '../../storage/tables.ts';
+import { changedOf } from '../record.ts';
+import { addressColumns, addressOf } from './address.ts';
+
+type ShopFields = ContractInputs['setup']['openShop']['shop'];
+
+function shopColumns(fields: ShopFields): Omit<ShopRow, 'id' | 'row_version'> {
+  return {
+    name: fields.name,
+    ...addressColumns(fields.address),
+    phone: fields.phone,
+    email: fields.email,
+    paper_format: fields.paperFormat,
+    tag_format: fields.tagFormat,
+    contents_on_tag: fields.contentsOnTag ? 1 : 0,
+  };
+}
+
+/** @throws ShopError NOT_FOUND before the first start is done. */
+export async function getShop(shop: OpenShop): Promise<ShopDetails> {
+  const row = await shop.read.selectFrom('shop').selectAll().executeTakeFirst();
+  if (row === undefined)
+    throw new ShopError('NOT_FOUND', 'The shop has no name yet. Set it up first.');
+  return {
+    name: row.name,
+    address: addressOf(row),
+    phone: row.phone,
+    email: row.email,
+    paperFormat: row.paper_format,
+    tagFormat: row.tag_format,
+    contentsOnTag: row.contents_on_tag === 1,
+    rowVersion: row.row_version,
+  };
+}
+
+export function editShop(
+  ctx: ShopContext,
+  input: ContractInputs['shop']['edit'],
+): Promise<Changed> {
+  return runCommand(ctx, { id: input.commandId, name: 'shop.edit' }, async (trx) =>
+    changedOf(await trx.update('shop', 'shop', input.rowVersion, shopColumns(input))),
+  );
+}
+
+/**
+ * First start. The owner is recorded as the person who opened the shop.
+ * @throws ShopError CONFLICT once the shop is open.
+ */
+export async function openShop(
+  shop: OpenShop,
+  device: string,
+  input: ContractInputs['setup']['openShop'],
+): Promise<{ personId: string }> {
+  const personId = shop.newId();
+  const actor = { personId, name: input.owner.name, role: 'owner' as const, device };
+  return runCommand(
+    { ...shop, actor },
+    { id: input.commandId, name: 'setup.openShop' },
+    async (trx) => {
+      const existing = await trx.db.selectFrom('person').select('id').limit(1).executeTakeFirst();
+      if (existing !== undefined) {
+        throw new ShopError('CONFLICT', 'The shop is already set up. Change it in Settings.');
+      }
+      await trx.insert('shop', { id: 'shop', ...shopColumns(input.shop) });
+      await trx.insert('person', {
+        id: personId,
+        name: input.owner.name,
+        initials: input.owner.initials,
+        role: 'owner',
+        active: 1,
+      });
+      return { personId };
+    },
+  );
+}

@@ -1,0 +1,20 @@
+import type { Database } from 'better-sqlite3';
+import { Kysely, type LogEvent, SqliteDialect } from 'kysely';
+import type { Logger } from 'pino';
+import type { Tables } from './tables.ts';
+
+const slowMs = 40;
+
+/** Logs slow statements and failed ones, never their values: those hold names. */
+export function kyselyLog(log: Logger): (event: LogEvent) => void {
+  return (event) => {
+    if (event.level === 'query' && event.queryDurationMillis < slowMs) return;
+    const line = { sql: event.query.sql.slice(0, 500), ms: Math.round(event.queryDurationMillis) };
+    if (event.level === 'query') log.warn(line, 'slow query');
+    else log.error(line, 'failed query');
+  };
+}
+
+export function makeKysely(db: Database, log: (event: LogEvent) => void): Kysely<Tables> {
+  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: db }), log });
+}

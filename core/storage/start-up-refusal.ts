@@ -1,0 +1,43 @@
+import type { StartUpReason } from '../../shared/start-up.ts';
+
+/** Why start-up cannot go on without a person. */
+export class StartUpRefusal extends Error {
+  override readonly name = 'StartUpRefusal';
+  readonly reason: StartUpReason;
+
+  constructor(reason: StartUpReason, sentence: string, cause?: unknown) {
+    super(sentence, cause === undefined ? undefined : { cause });
+    this.reason = reason;
+  }
+
+  static isDiskFull(error: unknown): boolean {
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    return code === 'ENOSPC' || code === 'SQLITE_FULL';
+  }
+
+  static diskFull(cause: unknown): StartUpRefusal {
+    return new StartUpRefusal(
+      'disk-full',
+      'The disk is full. Nothing was changed. Free some space, then try again.',
+      cause,
+    );
+  }
+
+  /** The refusal that a SQLite or file error amounts to. */
+  static from(error: unknown, fallback: StartUpReason, sentence: string): StartUpRefusal {
+    if (error instanceof StartUpRefusal) return error;
+    if (StartUpRefusal.isDiskFull(error)) return StartUpRefusal.diskFull(error);
+    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+    if (code.startsWith('SQLITE_NOTADB') || code.startsWith('SQLITE_CORRUPT')) {
+      return new StartUpRefusal(
+        'corrupt',
+        'The shop file is damaged. Restore the newest backup; the damaged file is kept aside.',
+        error,
+      );
+    }
+    if (code.startsWith('SQLITE_READONLY') || code === 'EACCES' || code === 'EROFS') {
+      return new StartUpRefusal('not-writable', 'The shop file cannot be written.', error);
+    }
+    return new StartUpRefusal(fallback, sentence, error);
+  }
+}

@@ -1,0 +1,5 @@
+import { firstShop } from './0001-first-shop.ts';
+import type { Migration } from './migration.ts';
+
+/** Every step in order. A step that has shipped is never changed; a new one is added below it. */
+export const migrations: readonly Migration[] = [firstShop];

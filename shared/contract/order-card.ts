@@ -1,0 +1,50 @@
+import { cents, day, drawIn, forceLbf, id, instant, line, rowVersion } from '../fields.ts';
+import { service, stage } from '../stages.ts';
+import { z } from '../zod.ts';
+
+export const holdKinds = ['customer', 'material', 'claim', 'other'] as const;
+
+export const hold = z.object({
+  id,
+  kind: z.enum(holdKinds),
+  reason: line(400),
+  since: instant,
+  remindOn: day.nullable(),
+  releasedAt: instant.nullable(),
+  rowVersion,
+});
+export type Hold = z.infer<typeof hold>;
+
+/** What the weight strip shows. Only weights at the order's own AMO draw take part. */
+export const weightStory = z.object({
+  arrivalLbf: z.number().nullable(),
+  nowLbf: z.number().nullable(),
+  targetLbf: z.number().nullable(),
+  /** Draw length the three belong to, inches AMO. */
+  drawIn: drawIn.nullable(),
+});
+export type WeightStory = z.infer<typeof weightStory>;
+
+/** What a list or the board needs of an order, in one row. */
+export const orderCard = z.object({
+  id,
+  number: line(20),
+  rowVersion,
+  customerId: id.nullable(),
+  customerName: line(120),
+  bowId: id.nullable(),
+  bowLine: line(300),
+  services: z.array(service).max(20),
+  route: z.array(stage).max(20),
+  stage,
+  stageSince: instant,
+  targetWeightLbf: forceLbf.nullable(),
+  targetDrawIn: drawIn.nullable(),
+  promisedOn: day.nullable(),
+  estimateCents: cents.nullable(),
+  weights: weightStory,
+  hold: hold.nullable(),
+  openStops: z.int().min(0),
+  waitingConsents: z.int().min(0),
+});
+export type OrderCard = z.infer<typeof orderCard>;
