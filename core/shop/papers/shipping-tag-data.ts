@@ -1,0 +1,53 @@
+import type { OrderDetail } from '../../../shared/contract/orders.ts';
+import type { ShopDetails } from '../../../shared/contract/setup.ts';
+import { ShopError } from '../../../shared/errors.ts';
+import type { Party, ShippingTagData } from '../../papers/data.ts';
+import { addressLines } from '../setup/address.ts';
+
+function noteOf(order: OrderDetail, item: 'tracking' | 'carrier-limits'): string | null {
+  const entry = order.entries.find(
+    (row) => row.item === item && row.struckReason === null && row.outcome === 'ok',
+  );
+  return entry === undefined || entry.note === '' ? null : entry.note.replaceAll('\n', ' ');
+}
+
+/** @throws ShopError UNPRINTABLE where there is no address to print. */
+function recipient(order: OrderDetail, shop: ShopDetails): Party {
+  const { customer } = order;
+  if (order.shipTo.trim() !== '') {
+    const [name = '', ...lines] = order.shipTo.trim().split('\n');
+    return { name, lines };
+  }
+  if (customer === null) return { name: shop.name, lines: addressLines(shop.address) };
+  if (customer.address.street === '' || customer.address.city === '') {
+    throw new ShopError(
+      'UNPRINTABLE',
+      `${customer.name} has no address yet. Add it, then print the tag.`,
+      {
+        address: 'Add street and town to the customer, or a ship-to address to the order.',
+      },
+    );
+  }
+  return { name: customer.name, lines: addressLines(customer.address) };
+}
+
+export function shippingTagData(
+  order: OrderDetail,
+  shop: ShopDetails,
+  choice: { format: ShippingTagData['format']; copy: ShippingTagData['copy']; printedAt: string },
+): ShippingTagData {
+  return {
+    ...choice,
+    number: order.card.number,
+    from: {
+      name: shop.name,
+      lines: [...addressLines(shop.address), shop.phone].filter((line) => line !== ''),
+    },
+    to: recipient(order, shop),
+    contents: shop.contentsOnTag ? 'Archery bow, unstrung' : null,
+    carrier: noteOf(order, 'tracking'),
+    unsafe: order.card.openStops > 0,
+    declaredValue: null,
+    box: noteOf(order, 'carrier-limits'),
+  };
+}

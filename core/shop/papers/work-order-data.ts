@@ -1,0 +1,125 @@
+import { drawReferenceLabels } from '../../../shared/bows.ts';
+import { consentLabels, consentStateLabels } from '../../../shared/consents.ts';
+import type { OrderDetail } from '../../../shared/contract/orders.ts';
+import type { ShopDetails } from '../../../shared/contract/setup.ts';
+import { decimal, inchFraction, weightAtDraw } from '../../../shared/measure.ts';
+import { serviceLabels, stageLabels } from '../../../shared/stages.ts';
+import { weightText } from '../../../shared/weight-text.ts';
+import type { WorkOrderData } from '../../papers/data.ts';
+import { addressLines } from '../setup/address.ts';
+import { cautionsFor } from './cautions.ts';
+
+const phases = {
+  arrival: 'arrival',
+  work: 'work',
+  'after-sanding': 'after sanding',
+  final: 'final',
+};
+
+/** First name and initial only: the bench does not need the rest. */
+export function benchName(name: string): string {
+  const [first = '', ...rest] = name.split(/\s+/);
+  const last = rest.at(-1);
+  return last === undefined ? first : `${first} ${[...last][0]}.`;
+}
+
+function bowFacts(bow: NonNullable<OrderDetail['bow']>): [string, string][] {
+  const marked =
+    bow.markedWeightLbf === null
+      ? 'not marked'
+      : bow.markedDrawIn === null
+        ? `${decimal(bow.markedWeightLbf)}#, draw not marked`
+        : `${weightText(bow.markedWeightLbf, bow.markedDrawIn, bow.markedDrawReference)} (${drawReferenceLabels[bow.markedDrawReference]})`;
+  return [
+    ['Marked', marked],
+    ['Serial', bow.serial || 'none'],
+    ['Built', `${bow.construction}, facing ${bow.facing}, ${bow.hand} hand`],
+    [
+      'Maximum safe draw',
+      bow.maxSafeDrawIn === null
+        ? 'not known: never past the marked draw'
+        : `${decimal(bow.maxSafeDrawIn, 2)}"`,
+    ],
+  ];
+}
+
+function stageRows(order: OrderDetail): WorkOrderData['stages'] {
+  const at = order.card.route.indexOf(order.card.stage);
+  return order.card.route.map((stage, index) => {
+    const entered = order.history.find((item) => item.toStage === stage);
+    const passed = index <= at && entered !== undefined;
+    return {
+      label: stageLabels[stage],
+      by: passed ? entered.personName : '',
+      on: passed ? entered.at.slice(0, 10) : '',
+    };
+  });
+}
+
+function customerOf(order: OrderDetail, copy: WorkOrderData['copy']): WorkOrderData['customer'] {
+  const { customer } = order;
+  if (customer === null) return null;
+  if (copy === 'bench') return { name: benchName(customer.name), lines: [], phone: '', email: '' };
+  return {
+    name: customer.name,
+    lines: addressLines(customer.address),
+    phone: customer.phone,
+    email: customer.email,
+  };
+}
+
+export function workOrderData(
+  order: OrderDetail,
+  shop: ShopDetails,
+  choice: { format: WorkOrderData['format']; copy: WorkOrderData['copy']; printedAt: string },
+): WorkOrderData {
+  const { card, bow } = order;
+  const alive = order.readings.filter((reading) => reading.struckReason === null);
+  return {
+    ...choice,
+    shop: {
+      name: shop.name,
+      lines: addressLines(shop.address),
+      phone: shop.phone,
+      email: shop.email,
+    },
+    order: {
+      number: card.number,
+      createdOn: order.createdAt.slice(0, 10),
+      promisedOn: order.promisedOn,
+      stage: stageLabels[card.stage],
+      services: order.services.map((service) => serviceLabels[service]),
+      target:
+        order.targetWeightLbf === null || order.targetDrawIn === null
+          ? null
+          : weightAtDraw(order.targetWeightLbf, order.targetDrawIn),
+      tiller: order.tillerTarget,
+      inscription: order.inscription,
+      notes: order.customerNotes,
+      hold: card.hold?.reason ?? null,
+    },
+    customer: customerOf(order, choice.copy),
+    bow: bow === null ? null : { line: card.bowLine, facts: bowFacts(bow), notes: bow.notes },
+    stopFindings: order.findings
+      .filter((finding) => finding.grade === 'stop' && finding.resolvedAt === null)
+      .map((finding) => `${finding.place}: ${finding.note}`),
+    strip: { ...card.weights, stopBandLbf: null, forecastLbf: null },
+    stripDraw: `${decimal(card.weights.drawIn ?? 28, 2)}" AMO`,
+    weighings: alive.map((reading) => ({
+      on: reading.weighedAt.slice(0, 10),
+      phase: phases[reading.phase],
+      weights: reading.weights.map((weight) => weight.text).join(', '),
+      brace: `${inchFraction(reading.braceIn)}"`,
+      scale: reading.scaleName,
+    })),
+    consents: order.consents.map((consent) => ({
+      label: consentLabels[consent.kind],
+      state: consentStateLabels[consent.state],
+    })),
+    belongings:
+      order.entries.find((entry) => entry.item === 'belongings' && entry.struckReason === null)
+        ?.note ?? '',
+    cautions: cautionsFor(order),
+    stages: stageRows(order),
+  };
+}
