@@ -28,6 +28,14 @@ export default defineConfig({
       {
         test: {
           ...node,
+          name: 'install',
+          include: ['tests/install/**/*.test.ts'],
+          testTimeout: 300_000,
+        },
+      },
+      {
+        test: {
+          ...node,
           name: 'e2e',
           include: ['tests/e2e/**/*.test.ts'],
           testTimeout: 120_000,

@@ -1,0 +1,157 @@
+import { expect, test } from 'vitest';
+import type { GateFacts } from '../../../core/shop/gates/facts.ts';
+import { missingAt, passGates } from '../../../core/shop/gates/gates.ts';
+import { gateTable } from '../../../core/shop/gates/table.ts';
+import type { Gate } from '../../../shared/gates.ts';
+import { stages } from '../../../shared/stages.ts';
+
+/** A customer's bow with every service, and nothing recorded yet. */
+const nothingYet: GateFacts = {
+  services: ['reduce-weight', 'strip-refinish', 're-mark', 'overlay-nock'],
+  route: stages,
+  shopsOwn: false,
+  bowIdentified: false,
+  openStops: 1,
+  openWatches: 1,
+  targetLbf: 45,
+  targetDrawIn: 28,
+  inscription: '',
+  shipToKnown: false,
+  consent: () => 'none',
+  entry: () => null,
+  arrivalWeighed: false,
+  afterSandingLbf: null,
+  afterSandingWeighed: false,
+  lastRemovalAt: '2026-03-02T09:00:00.000Z',
+  tillerReadAt: null,
+};
+
+const allThere: GateFacts = {
+  ...nothingYet,
+  bowIdentified: true,
+  openStops: 0,
+  inscription: '45# @ 28"',
+  shipToKnown: true,
+  consent: () => 'granted',
+  entry: () => ({ outcome: 'ok', recordedAt: '2026-03-02T10:00:00.000Z' }),
+  arrivalWeighed: true,
+  afterSandingLbf: 45.2,
+  afterSandingWeighed: true,
+  tillerReadAt: '2026-03-02T10:00:00.000Z',
+};
+
+/** Common practice of the trade, as the shop decided it: what each gate needs and who may let it pass. */
+const decided: Record<Gate, Record<string, 'owner' | 'never'>> = {
+  requested: {},
+  'in-mail': {},
+  arrived: {
+    'bow-identified': 'owner',
+    'arrived-on': 'owner',
+    condition: 'owner',
+    belongings: 'owner',
+  },
+  agreed: {
+    'arrival-check': 'owner',
+    'no-stop-finding': 'never',
+    'watch-findings': 'never',
+    'target-feasible': 'owner',
+    'price-and-scope': 'never',
+    'alteration-acknowledgement': 'never',
+  },
+  'weight-work': {
+    'arrival-weighing': 'never',
+    'no-stop-finding': 'never',
+    stations: 'owner',
+    'plan-accepted': 'owner',
+    'bare-glass': 'owner',
+  },
+  bite: { 'no-stop-finding': 'never', 'glass-check': 'never', 'tiller-read': 'owner' },
+  'strip-sand': {},
+  finish: {
+    'weighed-after-sanding': 'owner',
+    'last-grit': 'owner',
+    'finish-system': 'owner',
+    air: 'owner',
+  },
+  lettering: { inscription: 'never', 'marking-approval': 'never' },
+  'first-clear': {
+    'lettering-applied': 'owner',
+    'lettering-dry': 'owner',
+    'pot-life': 'owner',
+    'lots-in-date': 'owner',
+    'recoat-window': 'owner',
+  },
+  coat: { 'pot-life': 'owner', 'lots-in-date': 'owner', 'recoat-window': 'owner' },
+  cure: {},
+  'final-check': { 'string-and-flex': 'owner' },
+  packed: {
+    'no-stop-finding': 'never',
+    'final-safety': 'never',
+    'final-looks': 'owner',
+    'belongings-back': 'owner',
+    'paid-or-terms': 'owner',
+    'safe-to-wrap': 'owner',
+  },
+  shipped: { 'carrier-limits': 'owner', tracking: 'owner', address: 'owner' },
+  collected: { 'handed-to': 'owner' },
+};
+
+const gates = Object.keys(decided) as Gate[];
+
+test('every gate of the table is decided', () => {
+  expect(Object.keys(gateTable).sort()).toEqual([...gates].sort());
+});
+
+test.each(gates)('%s needs what was decided, and the owner may let pass only what may', (gate) => {
+  const missing = missingAt(gate, nothingYet);
+  expect(Object.fromEntries(missing.map((item) => [item.item, item.override]))).toEqual(
+    decided[gate],
+  );
+  for (const item of missing) expect(item.sentence).toMatch(/^[A-Z].*\.$/);
+});
+
+test.each(gates)('%s opens when everything is there', (gate) => {
+  expect(missingAt(gate, allThere)).toEqual([]);
+});
+
+const reason = { reason: 'decided at the bench' };
+
+test.each(gates.filter((gate) => Object.keys(decided[gate]).length > 0))(
+  '%s: an override opens it only where nothing forbids that',
+  (gate) => {
+    const verdict = passGates([gate], nothingYet, 'owner', reason);
+    const forbidden = Object.values(decided[gate]).includes('never');
+    expect(verdict.open).toBe(!forbidden);
+    expect(() => passGates([gate], nothingYet, 'bench', reason)).toThrow('Only the owner');
+    expect(passGates([gate], nothingYet, 'bench', undefined).open).toBe(false);
+  },
+);
+
+test('an entry recorded as not in order does not open a gate', () => {
+  const bad: GateFacts = {
+    ...allThere,
+    entry: () => ({ outcome: 'not-ok', recordedAt: '2026-03-03T10:00:00.000Z' }),
+  };
+  expect(missingAt('packed', bad).find((item) => item.item === 'final-safety')?.override).toBe(
+    'never',
+  );
+  expect(missingAt('bite', bad).map((item) => item.item)).toEqual(['glass-check']);
+});
+
+test.each([
+  [46, []],
+  [46.1, ['weighed-after-sanding']],
+  [44.5, []],
+  [44.4, ['undershoot']],
+] as const)('after sanding at %s lb for a target of 45', (afterSandingLbf, items) => {
+  const facts: GateFacts = { ...allThere, afterSandingLbf, consent: () => 'waiting' };
+  expect(missingAt('finish', facts).map((item) => item.item)).toEqual(items);
+});
+
+test('consents are not asked of the shop itself', () => {
+  const own: GateFacts = { ...nothingYet, shopsOwn: true };
+  const items = gates.flatMap((gate) => missingAt(gate, own).map((item) => item.item));
+  expect(
+    items.filter((item) => /approval|acknowledgement|scope|watch|undershoot/.test(item)),
+  ).toEqual([]);
+});
