@@ -8,8 +8,9 @@ import { type StoredConsent, storedConsents } from '../consents/stored.ts';
 import { subjectsOf } from '../consents/subject.ts';
 import { routeOf, servicesOf } from '../orders/order-json.ts';
 import { type StoredReading, storedReadings } from '../readings/stored.ts';
-import { weightAtAmoDraw } from '../readings/weights.ts';
+import { sessionWeights, weightAtAmoDraw } from '../readings/weights.ts';
 import { scaleErrorLimitLbf } from '../scales/scale-check.ts';
+import type { MeasuredWeight } from './inscribed-weight.ts';
 
 /** What the gates look at: plain facts of one order, read once. */
 export interface GateFacts {
@@ -32,6 +33,8 @@ export interface GateFacts {
   /** Latest weighing after sanding, AMO, at the target's draw, pound-force. */
   afterSandingLbf: number | null;
   afterSandingWeighed: boolean;
+  /** Every AMO weight measured, oldest first. */
+  measured: readonly MeasuredWeight[];
   /** Instant of the latest bite, tiller reading and glass check; null where there is none. */
   lastRemovalAt: string | null;
   tillerReadAt: string | null;
@@ -103,6 +106,9 @@ export function factsOf(rows: Rows): GateFacts {
         ? null
         : weightAtAmoDraw(last.pulls, last.draw_reference, drawIn),
     afterSandingWeighed: last !== undefined,
+    measured: readings
+      .filter((reading) => reading.draw_reference === 'amo')
+      .flatMap((reading) => sessionWeights(reading.pulls, reading.draw_reference)),
     lastRemovalAt: entries.get('removal')?.recorded_at ?? null,
     tillerReadAt: latest(
       entries.get('tiller-read')?.recorded_at,

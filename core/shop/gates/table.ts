@@ -2,6 +2,7 @@ import type { Gate } from '../../../shared/gates.ts';
 import { decimal } from '../../../shared/measure.ts';
 import type { Service } from '../../../shared/stages.ts';
 import type { GateFacts } from './facts.ts';
+import { inscribedWeightTrouble } from './inscribed-weight.ts';
 import { needs, needsConsent, needsEntry, type Requirement } from './requirement.ts';
 
 /** Ends this close to the target, pounds; shop policy. Under by more needs the customer's decision. */
@@ -14,6 +15,8 @@ const altersBow = (facts: GateFacts) =>
   );
 const onRoute = (stage: 'weight-work' | 'strip-sand' | 'finish') => (facts: GateFacts) =>
   facts.route.includes(stage);
+const losesWeight = (facts: GateFacts) =>
+  has('reduce-weight')(facts) || has('strip-refinish')(facts);
 const hasTarget = (facts: GateFacts) => facts.targetLbf !== null && facts.targetDrawIn !== null;
 
 const noOpenStop = needs(
@@ -69,7 +72,7 @@ const weighedAfterSanding = needs(
     const over = facts.afterSandingLbf - (facts.targetLbf ?? 0);
     return over > tolerance.overLbf ? `Still ${decimal(over)} lb above the target.` : null;
   },
-  { when: onRoute('strip-sand'), opens: 'after-sanding' },
+  { when: losesWeight, opens: 'after-sanding' },
 );
 
 const isUndershot = (facts: GateFacts) =>
@@ -81,6 +84,13 @@ const inscriptionWritten = needs(
   'inscription',
   'inscription',
   (facts) => (facts.inscription.trim() === '' ? 'No lines given to write on the bow.' : null),
+  { override: 'never' },
+);
+
+const inscribedWeight = needs(
+  'inscription-weight',
+  'inscription',
+  (facts) => inscribedWeightTrouble(facts.inscription, facts.measured),
   { override: 'never' },
 );
 
@@ -152,7 +162,7 @@ export const gateTable: Record<Gate, readonly Requirement[]> = {
       'Air not read: inside the sheet, and the surface 3 C (a 5.4 F difference) above dew point.',
     ),
   ],
-  lettering: [inscriptionWritten, needsConsent('marking-approval')],
+  lettering: [inscriptionWritten, inscribedWeight, needsConsent('marking-approval')],
   'first-clear': [
     needsEntry('lettering-applied', 'Lettering not applied.', { when: has('re-mark') }),
     needsEntry('lettering-dry', 'Lettering not noted as dry.', { when: has('re-mark') }),

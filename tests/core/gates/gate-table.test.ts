@@ -22,6 +22,7 @@ const nothingYet: GateFacts = {
   arrivalWeighed: false,
   afterSandingLbf: null,
   afterSandingWeighed: false,
+  measured: [],
   lastRemovalAt: '2026-03-02T09:00:00.000Z',
   tillerReadAt: null,
 };
@@ -31,6 +32,7 @@ const allThere: GateFacts = {
   bowIdentified: true,
   openStops: 0,
   inscription: '45# @ 28"',
+  measured: [{ drawIn: 28, forceLbf: 45.2 }],
   shipToKnown: true,
   consent: () => 'granted',
   entry: () => ({ outcome: 'ok', recordedAt: '2026-03-02T10:00:00.000Z' }),
@@ -155,3 +157,16 @@ test('consents are not asked of the shop itself', () => {
     items.filter((item) => /approval|acknowledgement|scope|watch|undershoot/.test(item)),
   ).toEqual([]);
 });
+
+test.each([
+  ['45# @ 28"', true],
+  ['AMO 66"', true],
+  ['46# @ 28"', false],
+  ['45# @ 27"', false],
+  ['44.8 lb @ 28 in', true],
+] as const)(
+  'the lines %s may be lettered after a weighing of 45.2 lb at 28 in: %s',
+  (inscription, open) => {
+    expect(missingAt('lettering', { ...allThere, inscription }).length === 0).toBe(open);
+  },
+);
