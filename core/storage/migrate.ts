@@ -8,8 +8,7 @@ export function newestVersion(migrations: readonly Migration[]): number {
 }
 
 /** @throws StartUpRefusal newer-file; nothing is written to such a file. */
-export function refuseNewerFile(db: Database, migrations: readonly Migration[]): void {
-  const found = schemaVersionOf(db);
+export function refuseNewerFile(found: number, migrations: readonly Migration[]): void {
   const known = newestVersion(migrations);
   if (found > known) {
     throw new StartUpRefusal(

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { listBackups } from '../../core/storage/backup.ts';
@@ -106,6 +106,7 @@ test('killed in the middle of a step: the old version and its data are still the
   const folder = tempFolder();
   await shopWithLimb(folder);
   await (await child('storage/children/hang-in-migration.ts', folder)).kill();
+  expect(statSync(join(folder, 'shop.sqlite-wal')).size).toBeGreaterThan(100_000);
   const shop = await openAt(folder);
   expect(schemaVersionOf(shop.database.writer)).toBe(1);
   expect(notes(shop)).toEqual(['as it came']);

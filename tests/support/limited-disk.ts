@@ -13,7 +13,8 @@ export function tinyDisk(kilobytes: number): string | null {
   const folder = tempFolder();
   if (!ran('mount', '-t', 'tmpfs', '-o', `size=${kilobytes}k`, 'tmpfs', folder)) return null;
   onTestFinished(() => {
-    ran('umount', folder);
+    // Lazily: a failed test may still have files open on it.
+    ran('umount', '-l', folder);
   });
   return folder;
 }

@@ -14,7 +14,11 @@ await startUp({
       version: 2,
       name: 'hang',
       up: (db) => {
+        // So small a cache makes SQLite write uncommitted pages to the disk.
+        db.pragma('cache_size = 5');
         db.exec("UPDATE limb SET note = 'half done'; CREATE TABLE half (id TEXT) STRICT;");
+        const insert = db.prepare('INSERT INTO limb VALUES (?, ?)');
+        for (let n = 0; n < 500; n += 1) insert.run(`half-${n}`, 'x'.repeat(500));
         writeSync(1, 'there\n');
         Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0);
       },
