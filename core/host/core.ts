@@ -72,7 +72,7 @@ export class Core {
     return {
       version,
       startUp: this.#state,
-      dataFolder: this.#dataFolder,
+      dataFolder: this.#dataFolder.replaceAll(/\p{Cc}/gu, ' ').slice(0, 1000),
       isNew: this.#shop !== null && !(await hasPeople(this.#shop)),
     };
   }
@@ -82,6 +82,11 @@ export class Core {
     await this.#starting;
     if (this.#state.phase !== 'needs-you') {
       throw new ShopError('CONFLICT', 'The shop is open: there is nothing to decide.');
+    }
+    if (!this.#state.choices.includes(choice)) {
+      throw new ShopError('CONFLICT', 'This cannot be chosen here.', {
+        choice: `Choose one of: ${this.#state.choices.join(', ')}.`,
+      });
     }
     const name = argument?.trim() ?? '';
     if (choice === 'choose-folder') {

@@ -1,7 +1,8 @@
 import { randomBytes } from 'node:crypto';
-import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from '../../shared/zod.ts';
+import { makeFolder } from '../storage/data-folder.ts';
 
 const hostFile = z.object({ token: z.string().min(32).max(128), port: z.int().min(1).max(65_535) });
 export type HostFile = z.infer<typeof hostFile>;
@@ -27,7 +28,7 @@ export function hostFileOf(dataFolder: string): HostFile {
   if (known !== null) return known;
   const fresh = { token: randomBytes(32).toString('hex'), port: usualPort };
   try {
-    mkdirSync(dataFolder, { recursive: true });
+    makeFolder(dataFolder);
     writeFileSync(path, JSON.stringify(fresh), { mode: 0o600 });
     chmodSync(path, 0o600);
   } catch {

@@ -15,10 +15,10 @@ export async function backUpNow(core: Core): Promise<Backup> {
   return backUp(ready.database.writer, ready.folder.root, core.now());
 }
 
-/** Logs and versions, zipped; holds no name and no customer's data. */
+/** Logs and versions, zipped, also while the shop cannot be opened; no name and no customer's data. */
 export async function problemReportOf(core: Core): Promise<File> {
   const status = await core.status();
-  const bytes = await problemReport(core.ready().folder.root, { version, startUp: status.startUp });
+  const bytes = await problemReport(core.dataFolder, { version, startUp: status.startUp });
   return new File([bytes as BlobPart], `tillermark problem report ${core.now().slice(0, 10)}.zip`, {
     type: 'application/zip',
   });
