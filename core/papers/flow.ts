@@ -1,16 +1,21 @@
 import { fonts } from './fonts.ts';
-import { artifact, type Doc, ink, quiet } from './sheet.ts';
+import { drawLines, lineHeight, type TextStyle, wrap } from './lines.ts';
+import { type Doc, type Element, type ElementOptions, element } from './pdfkit-gaps.ts';
+import { artifact, quiet } from './sheet.ts';
 
-type Parent = PDFKit.PDFStructureElement;
+export const bodyStyle: TextStyle = { font: fonts.regular, size: 10 };
+const headingStyle: TextStyle = { font: fonts.bold, size: 12 };
 
-/** Text that flows down one column and over pages, each block tagged. */
+/** One column that runs down the pages, each block tagged. Lengths in points. */
 export class Flow {
   readonly doc: Doc;
-  readonly root: Parent;
+  readonly root: Element;
+  y: number;
 
-  constructor(doc: Doc, root: Parent) {
+  constructor(doc: Doc, root: Element) {
     this.doc = doc;
     this.root = root;
+    this.y = doc.page.margins.top;
   }
 
   get left(): number {
@@ -22,75 +27,83 @@ export class Flow {
     return width - margins.left - margins.right;
   }
 
-  /** Starts a new page unless this many points are left on the page. */
+  get bottom(): number {
+    return this.doc.page.height - this.doc.page.margins.bottom;
+  }
+
+  get room(): number {
+    return this.bottom - this.y;
+  }
+
+  /** Points a whole page offers. */
+  get pageRoom(): number {
+    return this.bottom - this.doc.page.margins.top;
+  }
+
+  newPage(): void {
+    this.doc.addPage();
+    this.y = this.doc.page.margins.top;
+  }
+
+  /** Starts a new page unless this much is left, or no page could give it. */
   needs(points: number): void {
+    const atTop = this.y <= this.doc.page.margins.top;
+    if (points > this.room && !atTop) this.newPage();
+  }
+
+  /** Draws content of one structure element under the document, or under `parent`. */
+  tagged(tag: string, draw: () => void, options: ElementOptions = {}, parent = this.root): void {
+    const item = element(this.doc, tag, options);
+    parent.add(item);
+    item.add(draw);
+    item.end();
+  }
+
+  rule(y: number): void {
     const { doc } = this;
-    if (doc.y + points > doc.page.height - doc.page.margins.bottom) doc.addPage();
-  }
-
-  tagged(tag: string, draw: () => void, alt?: string): void {
-    this.root.add(this.doc.struct(tag, alt === undefined ? {} : { alt }, draw));
-  }
-
-  heading(text: string): void {
-    this.needs(44);
-    this.doc.y += 8;
-    artifact(this.doc, () => {
-      const y = this.doc.y;
-      this.doc
+    artifact(doc, () =>
+      doc
         .moveTo(this.left, y)
         .lineTo(this.left + this.width, y)
         .lineWidth(0.5)
-        .stroke(quiet);
-    });
-    this.doc.y += 4;
-    this.tagged('H2', () => {
-      this.doc.font(fonts.bold).fontSize(11).fillColor(ink);
-      this.doc.text(text, this.left, this.doc.y, { width: this.width });
-    });
-    this.doc.y += 2;
+        .stroke(quiet),
+    );
   }
 
-  para(
-    text: string,
-    options: { size?: number; bold?: boolean; color?: string; width?: number } = {},
-  ): void {
-    if (text.trim() === '') return;
-    this.tagged('P', () => {
-      this.doc
-        .font(options.bold ? fonts.semibold : fonts.regular)
-        .fontSize(options.size ?? 10)
-        .fillColor(options.color ?? ink);
-      this.doc.text(text, this.left, this.doc.y, { width: options.width ?? this.width });
-    });
-    this.doc.fillColor(ink);
+  /** A section head with its rule; `keep` is how much of the section must stand on the same page. */
+  heading(text: string, keep = 60): void {
+    const lines = wrap(this.doc, text, this.width, headingStyle);
+    const height = 22 + lines.length * lineHeight(headingStyle);
+    this.needs(height + keep);
+    const atTop = this.y <= this.doc.page.margins.top;
+    if (!atTop) {
+      this.y += 12;
+      this.rule(this.y);
+      this.y += 5;
+    }
+    this.tagged('H2', () => drawLines(this.doc, lines, { x: this.left, y: this.y }, headingStyle));
+    this.y += lines.length * lineHeight(headingStyle) + 4;
   }
 
-  /** A ruled table; empty cells are there to be written in by hand. */
-  table(
-    columns: readonly { head: string; width: number }[],
-    rows: readonly (readonly string[])[],
-  ): void {
-    const { doc } = this;
-    doc.font(fonts.regular).fontSize(9).fillColor(ink);
-    this.needs(48);
-    const total = columns.reduce((sum, column) => sum + column.width, 0);
-    const border = { border: [0, 0, 0.5, 0], borderColor: quiet, padding: [4, 4, 4, 2] };
-    doc.x = this.left;
-    doc.table({
-      structParent: this.root,
-      columnStyles: columns.map((column) => ({ width: (column.width / total) * this.width })),
-      defaultStyle: border,
-      data: [
-        columns.map((column) => ({
-          text: column.head,
-          type: 'TH',
-          font: { src: fonts.semibold, size: 9 },
-        })),
-        ...rows.map((row) => row.map((cell) => cell)),
-      ],
-    } as unknown as PDFKit.Mixins.TableOptionsWithData);
-    doc.x = this.left;
-    doc.y += 4;
+  /** Text over the column's width, broken between lines where a page ends. */
+  para(text: string, style: TextStyle = bodyStyle, indent = 0): void {
+    const lines = wrap(this.doc, text, this.width - indent, style);
+    if (lines.length === 0) return;
+    const step = lineHeight(style);
+    this.needs(Math.min(lines.length, 2) * step);
+    const item = element(this.doc, 'P');
+    this.root.add(item);
+    let at = 0;
+    while (at < lines.length) {
+      const fits = Math.max(1, Math.floor(this.room / step));
+      const piece = lines.slice(at, at + fits);
+      const { y } = this;
+      item.add(() => drawLines(this.doc, piece, { x: this.left + indent, y }, style));
+      this.y += piece.length * step;
+      at += piece.length;
+      if (at < lines.length) this.newPage();
+    }
+    item.end();
+    this.y += 3;
   }
 }

@@ -1,11 +1,16 @@
 import PDFDocument from 'pdfkit';
 import type { PaperPdf } from './data.ts';
 import { fonts } from './fonts.ts';
-import { type GlyphFont, refuseUnprintable } from './glyphs.ts';
+import { printable } from './glyphs.ts';
+import {
+  type Doc,
+  documentOptions,
+  type Element,
+  forbidScaling,
+  glyphFontOf,
+} from './pdfkit-gaps.ts';
 
-export type Doc = PDFKit.PDFDocument;
-
-/** Page sizes in points (1/72 in). */
+/** Page sizes in points (1/72 in); A sizes per ISO 216. */
 export const pageSizes = {
   letter: [612, 792],
   a4: [595.28, 841.89],
@@ -17,20 +22,26 @@ export const ink = '#22211E';
 export const quiet = '#5A574F';
 export const stopBrick = '#8C2F24';
 
-export interface SheetOptions {
+/** Points per millimetre. */
+export const mm = 72 / 25.4;
+
+export interface SheetOptions<T extends object> {
   size: keyof typeof pageSizes;
   margins: { top: number; right: number; bottom: number; left: number };
   title: string;
-  fileName: string;
   printedAt: string;
-  /** True to scale on the printer: no "fit to page". */
+  /** No "fit to page" in the print dialog. */
   trueSize: boolean;
-  data: object;
+  data: T;
+  body: (doc: Doc, root: Element, data: T) => void;
+  /** Heads and page numbers, once the number of pages is known. */
+  onEveryPage?: (doc: Doc, data: T, page: number, pages: number) => void;
 }
 
-function openDocument(options: SheetOptions): Doc {
-  const settings = {
-    size: [...pageSizes[options.size]],
+function openDocument<T extends object>(options: SheetOptions<T>): Doc {
+  const at = new Date(options.printedAt);
+  const settings = documentOptions({
+    size: pageSizes[options.size],
     margins: options.margins,
     pdfVersion: '1.7',
     subset: 'PDF/UA',
@@ -39,71 +50,54 @@ function openDocument(options: SheetOptions): Doc {
     displayTitle: true,
     bufferPages: true,
     font: fonts.regular,
-    info: {
-      Title: options.title,
-      CreationDate: new Date(options.printedAt),
-      ModDate: new Date(options.printedAt),
-    },
-  };
-  // pdfkit's types do not list the PDF/UA subset that its code has.
-  return new PDFDocument(settings as unknown as PDFKit.PDFDocumentOptions);
-}
-
-function glyphFontOf(doc: Doc): GlyphFont {
-  return (doc as unknown as { _font: { font: GlyphFont } })._font.font;
-}
-
-function forbidScaling(doc: Doc): void {
-  const root = (
-    doc as unknown as { _root: { data: { ViewerPreferences?: { data?: object } & object } } }
-  )._root;
-  const preferences = root.data.ViewerPreferences as { data?: Record<string, unknown> } | undefined;
-  if (preferences?.data) preferences.data.PrintScaling = 'None';
-  else root.data.ViewerPreferences = { ...(preferences ?? {}), PrintScaling: 'None' } as never;
+    info: { Title: options.title, CreationDate: at, ModDate: at },
+  });
+  return new PDFDocument(settings);
 }
 
 /** Draws what is decoration to a reader of the structure: rules, grids, repeated page heads. */
-export function artifact(doc: Doc, draw: () => void): void {
-  doc.markContent('Artifact', { type: 'Layout' });
+export function artifact(
+  doc: Doc,
+  draw: () => void,
+  type: 'Layout' | 'Pagination' = 'Layout',
+): void {
+  doc.markContent('Artifact', { type });
   draw();
   doc.endMarkedContent();
 }
 
-/**
- * Makes one paper: checks every string against the font, then draws with `body`,
- * then `onEveryPage` for heads and page numbers.
- * @throws ShopError UNPRINTABLE
- */
-export async function makeSheet(
-  options: SheetOptions,
-  body: (doc: Doc, root: PDFKit.PDFStructureElement) => void,
-  onEveryPage: (doc: Doc, page: number, pages: number) => void = () => {},
-): Promise<PaperPdf> {
-  const doc = openDocument(options);
-  refuseUnprintable(options.data, glyphFontOf(doc));
+function collected(doc: Doc): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
-  doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-  const ended = new Promise<void>((resolve, reject) => {
-    doc.on('end', resolve);
+  return new Promise((resolve, reject) => {
+    doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+    doc.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
     doc.on('error', reject);
   });
-  doc.fillColor(ink).fontSize(10);
+}
+
+/**
+ * Makes one paper: checks every string against the font, draws the body, then the page heads.
+ * @throws ShopError UNPRINTABLE, before anything is drawn
+ */
+export async function makeSheet<T extends object>(options: SheetOptions<T>): Promise<PaperPdf> {
+  const doc = openDocument(options);
+  const data = printable(options.data, glyphFontOf(doc));
+  const bytes = collected(doc);
   const root = doc.struct('Document');
   doc.addStructure(root);
-  body(doc, root);
+  options.body(doc, root, data);
   root.end();
   const { start, count } = doc.bufferedPageRange();
-  for (let page = start; page < start + count; page += 1) {
-    doc.switchToPage(page);
-    onEveryPage(doc, page - start + 1, count);
+  for (let index = 0; index < count; index += 1) {
+    doc.switchToPage(start + index);
+    options.onEveryPage?.(doc, data, index + 1, count);
   }
   if (options.trueSize) forbidScaling(doc);
   doc.end();
-  await ended;
   return {
-    bytes: Buffer.concat(chunks),
+    bytes: await bytes,
     pages: count,
-    fileName: options.fileName,
+    fileName: `${options.title}.pdf`,
     title: options.title,
   };
 }

@@ -1,242 +1,150 @@
 import { weightStrip } from '../../shared/weight-strip.ts';
-import { code128ModuleCount, drawCode128, drawQr, qrMatrix } from './barcode.ts';
+import { drawBenchTables } from './bench-tables.ts';
+import { forCopy } from './copies.ts';
 import type { PaperPdf, WorkOrderData } from './data.ts';
-import { Flow } from './flow.ts';
+import { bodyStyle, Flow } from './flow.ts';
 import { fonts } from './fonts.ts';
-import { artifact, type Doc, makeSheet, quiet, stopBrick } from './sheet.ts';
-import { drawWeightStrip } from './weight-strip.ts';
+import { drawLines, lineHeight, type TextStyle, wrap } from './lines.ts';
+import { octagon, triangle } from './marks.ts';
+import { artifact, makeSheet, quiet, stopBrick } from './sheet.ts';
+import { drawTable } from './table.ts';
+import { drawWeightStrip, weightStripHeight } from './weight-strip.ts';
+import { drawFacts } from './work-order-facts.ts';
+import { firstHead, headAndFoot, workOrderMargins } from './work-order-head.ts';
 
-/** 0.33 mm, four dots of a 300 dpi printer. */
-const module = (0.33 / 25.4) * 72;
-const margins = { top: 104, right: 42, bottom: 48, left: 42 };
-const headTop = 34;
-const codeHeight = 34;
+const labelStyle: TextStyle = { font: fonts.regular, size: 8.5, color: quiet };
+const bowStyle: TextStyle = { font: fonts.semibold, size: 14 };
+const targetStyle: TextStyle = { font: fonts.bold, size: 24 };
+const strongStyle: TextStyle = { font: fonts.semibold, size: 10 };
+const signRow = 22;
 
-function drawCodes(doc: Doc, number: string): void {
-  const right = doc.page.width - margins.right;
-  const qr = qrMatrix(number).size * module * 1.5;
-  const qrX = right - qr;
-  const barsX = qrX - 10 * module - code128ModuleCount(number) * module - 8;
-  drawQr(doc, number, { x: qrX, y: headTop, module: module * 1.5 });
-  drawCode128(doc, number, { x: barsX, y: headTop, height: codeHeight, module });
-}
-
-function drawNumber(doc: Doc, number: string): void {
-  const right = doc.page.width - margins.right;
-  const qr = qrMatrix(number).size * module * 1.5;
-  const width = code128ModuleCount(number) * module;
-  doc.font(fonts.bold).fontSize(15);
-  doc.text(number, right - qr - 10 * module - width - 8, headTop + codeHeight + 3, {
-    width,
-    align: 'center',
-    lineBreak: false,
-  });
-}
-
-/** The head of page one is content; on the pages after it, the same head is repetition. */
-function firstHead(flow: Flow, data: WorkOrderData): void {
-  const { doc } = flow;
-  flow.tagged(
-    'Figure',
-    () => drawCodes(doc, data.order.number),
-    `Barcode and QR code: ${data.order.number}`,
-  );
-  flow.tagged('P', () => drawNumber(doc, data.order.number));
-  flow.tagged('H1', () => {
-    doc
-      .font(fonts.bold)
-      .fontSize(20)
-      .text('Work order', flow.left, headTop - 4, { width: 220 });
-  });
+/** The two answers wanted at arm's length: which bow, and what it shall draw. */
+function hero(flow: Flow, data: WorkOrderData): void {
+  const { doc, left, y } = flow;
+  const half = flow.width * 0.58;
+  const rest = flow.width - half - 12;
+  const bow = wrap(doc, data.bow?.line ?? 'Not identified yet', half, bowStyle);
+  const target = wrap(doc, data.order.target ?? 'none', rest, targetStyle);
+  const tiller = wrap(doc, `tiller ${data.order.tiller || 'as it is'}`, rest, bodyStyle);
+  const x = left + half + 12;
+  const below = y + lineHeight(labelStyle);
   flow.tagged('P', () => {
-    const copy = data.copy === 'bench' ? 'Bench copy' : 'Office copy';
-    doc.font(fonts.regular).fontSize(9).fillColor(quiet);
-    doc.text(
-      `${data.shop.name}. ${copy}, printed ${data.printedAt.slice(0, 10)}`,
-      flow.left,
-      headTop + 24,
-      {
-        width: 250,
-        height: 36,
-        ellipsis: true,
-      },
-    );
+    drawLines(doc, ['Bow'], { x: left, y }, labelStyle);
+    drawLines(doc, bow, { x: left, y: below }, bowStyle);
   });
-  doc.fillColor('#22211E');
-  doc.y = margins.top;
-}
-
-function everyHead(data: WorkOrderData): (doc: Doc, page: number, pages: number) => void {
-  return (doc, page, pages) => {
-    artifact(doc, () => {
-      if (page > 1) {
-        drawCodes(doc, data.order.number);
-        drawNumber(doc, data.order.number);
-      }
-      const bottom = doc.page.margins.bottom;
-      // The foot stands inside the margin; pdfkit would start a page for it.
-      doc.page.margins.bottom = 0;
-      doc.font(fonts.regular).fontSize(8).fillColor(quiet);
-      doc.text(
-        `${data.order.number}, page ${page} of ${pages}`,
-        margins.left,
-        doc.page.height - 34,
-        {
-          width: doc.page.width - margins.left - margins.right,
-          align: 'center',
-          lineBreak: false,
-        },
-      );
-      doc.page.margins.bottom = bottom;
-    });
-  };
+  const tillerY = below + target.length * lineHeight(targetStyle);
+  flow.tagged('P', () => {
+    drawLines(doc, ['Target'], { x, y }, labelStyle);
+    drawLines(doc, target, { x, y: below - 3 }, targetStyle);
+    drawLines(doc, tiller, { x, y: tillerY }, bodyStyle);
+  });
+  const ends = [
+    below + bow.length * lineHeight(bowStyle),
+    tillerY + tiller.length * lineHeight(bodyStyle),
+  ];
+  flow.y = Math.max(...ends) + 8;
 }
 
 function stops(flow: Flow, data: WorkOrderData): void {
-  if (data.stopFindings.length === 0) return;
-  flow.para('STOP: do not string or draw this bow.', { size: 14, bold: true, color: stopBrick });
-  for (const finding of data.stopFindings) flow.para(finding, { bold: true });
-}
-
-function facts(flow: Flow, data: WorkOrderData): void {
-  const { order, customer } = data;
-  const who =
-    customer === null
-      ? "The shop's own bow"
-      : [customer.name, ...customer.lines, customer.phone, customer.email]
-          .filter(Boolean)
-          .join(', ');
-  const rows: [string, string][] = [
-    ['Customer', who],
-    ['Bow', data.bow?.line ?? 'Not identified yet'],
-    ...(data.bow?.facts ?? []),
-    ['Work', order.services.join(', ')],
-    ['Target', order.target ?? 'none'],
-    ['Tiller target', order.tiller || 'as it is'],
-    ['To be written on it', order.inscription.replaceAll('\n', ' / ') || 'nothing yet'],
-    ['Came with', data.belongings || 'not listed yet'],
-    ['Taken in', order.createdOn],
-    ['Promised', order.promisedOn ?? 'no date'],
-    ['Stands in', order.hold === null ? order.stage : `${order.stage}, on hold: ${order.hold}`],
-  ];
-  flow.table(
-    [
-      { head: 'What', width: 22 },
-      { head: 'As recorded', width: 78 },
-    ],
-    rows,
-  );
-  if (data.bow !== null && data.bow.notes !== '') flow.para(`About the bow: ${data.bow.notes}`);
-  if (order.notes !== '') flow.para(`Notes: ${order.notes}`);
-}
-
-function weights(flow: Flow, data: WorkOrderData): void {
-  flow.heading(`Weight, lb at ${data.stripDraw}`);
-  flow.needs(40);
   const { doc } = flow;
-  const { text } = weightStrip(data.strip);
-  flow.tagged(
-    'Figure',
-    () => {
-      const y = doc.y + 2;
-      const used = drawWeightStrip(doc, data.strip, { x: flow.left, y, width: flow.width * 0.55 });
-      doc.y = y + used;
-    },
-    `Weight strip: ${text}`,
-  );
-  flow.para(text);
-  if (data.weighings.length > 0) {
-    flow.table(
-      [
-        { head: 'Weighed', width: 16 },
-        { head: 'Phase', width: 16 },
-        { head: 'Weight', width: 34 },
-        { head: 'Brace', width: 12 },
-        { head: 'Scale', width: 22 },
-      ],
-      data.weighings.map((w) => [w.on, w.phase, w.weights, w.brace, w.scale]),
-    );
+  if (data.stopFindings.length > 0) {
+    const style: TextStyle = { font: fonts.bold, size: 16, color: stopBrick };
+    flow.needs(60);
+    const { y } = flow;
+    artifact(doc, () => octagon(doc, flow.left, y, 20));
+    flow.para('STOP: do not string or draw this bow.', style, 28);
+    for (const finding of data.stopFindings) flow.para(finding, strongStyle, 28);
+    flow.y += 6;
+  }
+  if (data.order.hold !== null) {
+    flow.needs(30);
+    const { y } = flow;
+    artifact(doc, () => triangle(doc, flow.left + 4, y + 1, 10));
+    flow.para(`On hold: ${data.order.hold}`, strongStyle, 28);
+    flow.y += 10;
   }
 }
 
-const blankBites = 6;
+function weights(flow: Flow, data: WorkOrderData): void {
+  flow.heading(`Weight at ${data.stripDraw}`, weightStripHeight + 20);
+  const { doc } = flow;
+  const { text } = weightStrip(data.strip);
+  const box = { x: flow.left, y: flow.y, width: flow.width };
+  flow.tagged('Figure', () => drawWeightStrip(doc, data.strip, box), {
+    alt: `Weight strip: ${text}`,
+    bbox: [box.x, box.y, box.x + box.width, box.y + weightStripHeight],
+  });
+  flow.y += weightStripHeight + 2;
+  flow.para(text, strongStyle);
+}
 
-function blanks(flow: Flow): void {
-  flow.heading('At the bench: re-round the edges, flex, read tiller, weigh, then write it down');
-  const rows = Array.from({ length: blankBites }, (_, i) => [
-    String(i + 1),
-    '',
-    '',
-    '',
-    '',
-    '',
-    '',
-  ]);
-  flow.table(
-    [
-      { head: 'Bite', width: 7 },
-      { head: 'Upper, per side', width: 17 },
-      { head: 'Lower, per side', width: 17 },
-      { head: 'Glass looked at', width: 15 },
-      { head: 'Tiller', width: 14 },
-      { head: 'Weight and draw', width: 19 },
-      { head: 'By', width: 11 },
+function weighings(flow: Flow, data: WorkOrderData): void {
+  if (data.weighings.length === 0) return;
+  flow.heading('Weighed so far');
+  drawTable(flow, {
+    columns: [
+      { head: 'Date', share: 13 },
+      { head: 'When', share: 15 },
+      { head: 'Weight', share: 38 },
+      { head: 'Brace', share: 10 },
+      { head: 'Scale', share: 24 },
     ],
-    rows,
-  );
+    rows: data.weighings.map((w) => [w.on, w.phase, w.weights, w.brace, w.scale]),
+  });
 }
 
 function consents(flow: Flow, data: WorkOrderData): void {
   if (data.consents.length === 0) return;
   flow.heading('What the customer agreed to');
-  flow.table(
-    [
-      { head: 'Consent', width: 40 },
-      { head: 'Where it stands', width: 60 },
-    ],
-    data.consents.map((consent) => [consent.label, consent.state]),
-  );
+  const columns = [
+    { head: 'Consent', share: 38 },
+    { head: 'Where it stands', share: 46 },
+  ];
+  const dated = data.consents.some((consent) => consent.on !== undefined);
+  drawTable(flow, {
+    columns: dated ? [...columns, { head: 'Date', share: 16 }] : columns,
+    rows: data.consents.map((consent) => [consent.label, consent.state, consent.on ?? '']),
+  });
 }
 
 function signOff(flow: Flow, data: WorkOrderData): void {
-  flow.heading('Signed off');
-  flow.table(
-    [
-      { head: 'Stage', width: 40 },
-      { head: 'By', width: 35 },
-      { head: 'Date', width: 25 },
+  if (data.stages.length === 0) return;
+  flow.heading('Signed off', Math.min(data.stages.length * signRow + 20, 260));
+  drawTable(flow, {
+    columns: [
+      { head: 'Stage', share: 36 },
+      { head: 'By', share: 38 },
+      { head: 'Date', share: 26 },
     ],
-    data.stages.map((stage) => [stage.label, stage.by, stage.on]),
-  );
+    rows: data.stages.map((stage) => [stage.label, stage.by, stage.on]),
+    rowHeight: signRow,
+  });
 }
 
-/** The paper that travels with the bow through the shop, Letter or A4. @throws ShopError UNPRINTABLE */
+/**
+ * The paper that travels with the bow through the shop, Letter or A4.
+ * @throws ShopError UNPRINTABLE
+ */
 export function workOrderPdf(data: WorkOrderData): Promise<PaperPdf> {
-  const { number } = data.order;
-  return makeSheet(
-    {
-      size: data.format,
-      margins,
-      title: `${number} work order`,
-      fileName: `${number} work order.pdf`,
-      printedAt: data.printedAt,
-      trueSize: false,
-      data,
-    },
-    (doc, root) => {
+  return makeSheet({
+    size: data.format,
+    margins: workOrderMargins,
+    title: `${data.order.number} work order`,
+    printedAt: data.printedAt,
+    trueSize: false,
+    data: forCopy(data),
+    body: (doc, root, shown) => {
       const flow = new Flow(doc, root);
-      firstHead(flow, data);
-      stops(flow, data);
-      facts(flow, data);
-      weights(flow, data);
-      if (data.cautions.length > 0) {
-        flow.heading('Before you start');
-        for (const caution of data.cautions) flow.para(caution, { size: 9 });
-      }
-      blanks(flow);
-      consents(flow, data);
-      signOff(flow, data);
+      firstHead(flow, shown);
+      stops(flow, shown);
+      hero(flow, shown);
+      drawFacts(flow, shown);
+      weights(flow, shown);
+      drawBenchTables(flow, shown);
+      weighings(flow, shown);
+      consents(flow, shown);
+      signOff(flow, shown);
     },
-    everyHead(data),
-  );
+    onEveryPage: headAndFoot,
+  });
 }

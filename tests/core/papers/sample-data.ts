@@ -76,38 +76,108 @@ export const workOrderSample: WorkOrderData = {
   ],
 };
 
+/** Nothing known yet but the number. */
+export const workOrderEmpty: WorkOrderData = {
+  ...workOrderSample,
+  format: 'a4',
+  copy: 'bench',
+  order: {
+    ...workOrderSample.order,
+    promisedOn: null,
+    stage: 'Requested',
+    services: ['Re-mark'],
+    target: null,
+    tiller: '',
+    inscription: '',
+    notes: '',
+  },
+  customer: null,
+  bow: null,
+  strip: {
+    arrivalLbf: null,
+    nowLbf: null,
+    targetLbf: null,
+    stopBandLbf: null,
+    forecastLbf: null,
+  },
+  weighings: [],
+  consents: [],
+  belongings: '',
+  stages: [{ label: 'Requested', by: '', on: '' }],
+};
+
+/** 200 letters with hardly a place to break. */
+const longName = 'Maximiliane-Theodora-Wilhelmina van der Hoogenboom-Sørensen '
+  .repeat(4)
+  .slice(0, 200);
+
+/** As long as the shop's forms allow, and longer. */
 export const workOrderLong: WorkOrderData = {
   ...workOrderSample,
   format: 'a4',
-  stopFindings: ['Upper limb, 9" from the fade: delamination along the belly glass, about 2" long'],
+  stopFindings: Array.from(
+    { length: 3 },
+    (_, i) =>
+      `Upper limb, ${9 + i}" from the fade: delamination along the belly glass, about 2" long, opens when the limb is flexed by hand`,
+  ),
+  shop: { ...workOrderSample.shop, name: longName },
   customer: {
-    name: 'Maximiliane-Theodora van der Hoogenboom-Sørensen '.repeat(4).trim(),
+    name: longName,
     lines: Array.from(
       { length: 5 },
       (_, i) => `Line ${i + 1} of an address that is longer than anybody would like it to be`,
     ),
     phone: '555 0142',
-    email: `${'long'.repeat(20)}@example.example`,
+    email: `${'long'.repeat(45)}@hale.example`,
+  },
+  bow: {
+    line: `take-down recurve 62", ${longName}`,
+    facts: [
+      ['Marked', '52# @ 28", reference unknown'],
+      ['Serial', 'X'.repeat(200)],
+      ['Built', 'glass-laminated, facing clear over veneer, right hand'],
+      ['Maximum safe draw', 'not known: never past the marked draw'],
+    ],
+    notes: 'Older overlay on the lower tip, reglued once. '.repeat(40),
   },
   order: {
     ...workOrderSample.order,
-    services: Array.from({ length: 7 }, () => 'Grip, leather, rest, strike plate'),
+    services: Array.from(
+      { length: 40 },
+      (_, i) => `Grip, leather, rest, strike plate no. ${i + 1}`,
+    ),
     inscription: Array.from({ length: 8 }, (_, i) => `Line ${i + 1} to be written on the bow`).join(
       '\n',
     ),
-    notes: 'The customer wrote a long letter about this bow and wants all of it kept. '.repeat(30),
-    hold: 'waiting for the customer to decide about the overlay on the lower tip',
+    notes: Array.from(
+      { length: 40 },
+      (_, i) => `Note ${i + 1}: the customer wrote a long letter about this bow and wants it kept.`,
+    ).join('\n'),
+    hold: 'waiting for the customer to decide about the overlay on the lower tip '.repeat(3),
   },
   weighings: Array.from({ length: 40 }, (_, i) => ({
     on: '2026-03-02',
     phase: 'after sanding',
-    weights: `${50 - i / 10}# @ 28", ${40 - i / 10}# @ 26" to the back`,
+    weights: `${50 - i / 10}# @ 28", ${40 - i / 10}# @ 26" to the back, ${36 - i / 10}# @ 24" to the back`,
     brace: '7 1/4"',
-    scale: 'bench scale by the window',
+    scale: i % 7 === 0 ? 'bench scale by the window, checked every Monday' : 'bench scale',
   })),
   consents: Array.from({ length: 12 }, () => ({
     label: 'Alteration acknowledgement',
     state: 'no longer fits: what it referred to has changed',
+    on: '2026-02-28',
+  })),
+  belongings: 'string, bow sock, stringer, hard case with a broken latch, '.repeat(6),
+  cautions: Array.from(
+    { length: 6 },
+    () =>
+      'Some two-part finishes contain isocyanates: supplied air as their sheet says, not a dust mask. Solvent and oil rags into a closed metal can, emptied daily.',
+  ),
+  stations: Array.from({ length: 12 }, (_, i) => `${2 * i + 2}"`),
+  stages: Array.from({ length: 20 }, (_, i) => ({
+    label: `Stage ${i + 1} of a long route`,
+    by: i < 6 ? longName : '',
+    on: i < 6 ? '2026-03-01' : '',
   })),
 };
 
@@ -122,23 +192,26 @@ export const tagSample: ShippingTagData = {
   },
   to: { name: 'Nora Hale', lines: ['12 Orchard Road', 'Millbrook, OH 44000', 'USA'] },
   contents: null,
-  carrier: 'Postal ground 9400 1000 0000',
+  carrier: 'Postal ground, tracking 9400 1000 0000',
   unsafe: false,
   declaredValue: '$480.00',
   box: '66 x 5 x 5 in, 5 lb',
 };
 
+export const tagUnsafe: ShippingTagData = { ...tagSample, unsafe: true };
+
 export const tagLong: ShippingTagData = {
-  ...tagSample,
+  ...tagUnsafe,
   format: 'a6',
   copy: 'office',
-  unsafe: true,
   contents: 'Archery bow, unstrung',
+  carrier: 'Private carrier A, ground with signature, tracking 1000 2000 3000 4000 5000, insured',
+  from: { name: longName.slice(0, 120), lines: tagSample.from.lines },
   to: {
-    name: 'Maximiliane-Theodora van der Hoogenboom-Sørensen and family',
+    name: longName.slice(0, 120),
     lines: Array.from(
-      { length: 6 },
-      (_, i) => `Line ${i + 1} of an address that is longer than anybody would like it to be`,
+      { length: 5 },
+      (_, i) => `Line ${i + 1} of an address that is longer than one would like`,
     ),
   },
 };

@@ -1,0 +1,118 @@
+import type { WorkOrderData } from './data.ts';
+import type { Flow } from './flow.ts';
+import { bodyStyle } from './flow.ts';
+import { fonts } from './fonts.ts';
+import { lineHeight, wrap } from './lines.ts';
+import { octagon, triangle } from './marks.ts';
+import { artifact, stopBrick } from './sheet.ts';
+import { drawTable } from './table.ts';
+
+/** Room for a pencil in a gloved hand, points (8.8 mm). */
+const penRow = 25;
+const bites = ['Before', '1', '2', '3', '4', '5', '6'];
+const stationBlanks = 8;
+const stationsPerTable = 8;
+
+const cautionIndent = 16;
+
+function cautionsHeight(flow: Flow, cautions: readonly string[]): number {
+  const lines = cautions.flatMap((text) =>
+    wrap(flow.doc, text, flow.width - cautionIndent, bodyStyle),
+  );
+  return lines.length * lineHeight(bodyStyle) + cautions.length * 3;
+}
+
+/** Cautions at the point of use, each behind the open triangle. */
+export function drawCautions(flow: Flow, cautions: readonly string[]): void {
+  const { doc } = flow;
+  for (const caution of cautions) {
+    const lines = wrap(doc, caution, flow.width - cautionIndent, bodyStyle).length;
+    flow.needs(Math.min(lines, 3) * lineHeight(bodyStyle));
+    const { y } = flow;
+    artifact(doc, () => triangle(doc, flow.left + 0.5, y + 2, 9));
+    flow.para(caution, bodyStyle, cautionIndent);
+  }
+  flow.y += 2;
+}
+
+function drawBites(flow: Flow): void {
+  drawTable(flow, {
+    columns: [
+      { head: 'Bite', share: 9, names: true },
+      { head: 'Upper, off each side', share: 15 },
+      { head: 'Lower, off each side', share: 15 },
+      { head: 'Glass looked at', share: 12 },
+      { head: 'Tiller upper', share: 12 },
+      { head: 'Tiller lower', share: 12 },
+      { head: 'Weight, lb', share: 13 },
+      { head: 'at draw', share: 12 },
+      { head: 'By', share: 10 },
+    ],
+    rows: bites.map((bite) => [bite]),
+    rowHeight: penRow,
+  });
+}
+
+function drawWidths(flow: Flow, stations: readonly string[]): void {
+  const named = stations.length > 0 ? stations : Array.from({ length: stationBlanks }, () => '');
+  for (let from = 0; from < named.length; from += stationsPerTable) {
+    const part = named.slice(from, from + stationsPerTable);
+    drawTable(flow, {
+      columns: [
+        { head: 'Station', share: 20, names: true },
+        ...part.map((_, i) => ({ head: String(from + i + 1), share: 11 })),
+      ],
+      rows: [
+        ['From the fade', ...part],
+        ...['Upper, planned', 'Upper, before', 'Upper, after'].map((name) => [name]),
+        ...['Lower, planned', 'Lower, before', 'Lower, after'].map((name) => [name]),
+      ],
+      rowHeight: penRow,
+    });
+  }
+}
+
+function drawWeighing(flow: Flow): void {
+  drawTable(flow, {
+    columns: [
+      { head: 'When', share: 14, names: true },
+      { head: 'Brace', share: 14 },
+      { head: 'Tiller upper', share: 14 },
+      { head: 'Tiller lower', share: 14 },
+      { head: 'Weight, lb', share: 17 },
+      { head: 'at draw', share: 14 },
+      { head: 'By', share: 13 },
+    ],
+    rows: [['Before'], ['After']],
+    rowHeight: penRow,
+  });
+}
+
+function stopReminder(flow: Flow): void {
+  const { doc, left, y } = flow;
+  artifact(doc, () => octagon(doc, left, y + 2, 10));
+  const style = { font: fonts.bold, size: 11, color: stopBrick };
+  flow.para('Not before the stop finding on page 1 is resolved.', style, cautionIndent);
+}
+
+/**
+ * Blanks for what is measured at the bench, with the cautions on the same page where they fit.
+ * Without a target weight there are no bites to plan.
+ */
+export function drawBenchTables(flow: Flow, data: WorkOrderData): void {
+  const cutting = data.order.target !== null;
+  const rows = cutting ? bites.length : 2;
+  const stop = data.stopFindings.length > 0;
+  const keep = cautionsHeight(flow, data.cautions) + rows * penRow + 60 + (stop ? 20 : 0);
+  flow.heading(cutting ? 'Bites' : 'Weighing', Math.min(keep, flow.pageRoom - 60));
+  if (stop) stopReminder(flow);
+  drawCautions(flow, data.cautions);
+  if (!cutting) {
+    drawWeighing(flow);
+    return;
+  }
+  flow.para('After each bite: re-round the edges, look at the glass, flex, read tiller, weigh.');
+  drawBites(flow);
+  flow.heading('Limb width at each station', 7 * penRow + 30);
+  drawWidths(flow, data.stations ?? []);
+}
