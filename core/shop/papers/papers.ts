@@ -2,8 +2,7 @@ import { createHash } from 'node:crypto';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { PaperPdf } from '../../papers/data.ts';
-import { shippingTagPdf } from '../../papers/shipping-tag.ts';
-import { workOrderPdf } from '../../papers/work-order.ts';
+import { makePaper } from '../../papers/print-room.ts';
 import { runCommand } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import { getOrder } from '../orders/detail.ts';
@@ -34,13 +33,19 @@ async function make(
   if (choice.kind === 'work-order') {
     if (format === '4x6' || format === 'a6' || copy === 'parcel') return badChoice(choice);
     return {
-      pdf: await workOrderPdf(workOrderData(order, shop, { format, copy, printedAt })),
+      pdf: await makePaper({
+        kind: 'work-order',
+        data: workOrderData(order, shop, { format, copy, printedAt }),
+      }),
       rowVersion,
     };
   }
   if (format === 'letter' || format === 'a4' || copy === 'bench') return badChoice(choice);
   return {
-    pdf: await shippingTagPdf(shippingTagData(order, shop, { format, copy, printedAt })),
+    pdf: await makePaper({
+      kind: 'shipping-tag',
+      data: shippingTagData(order, shop, { format, copy, printedAt }),
+    }),
     rowVersion,
   };
 }

@@ -16,13 +16,6 @@ const phases = {
   final: 'final',
 };
 
-/** First name and initial only: the bench does not need the rest. */
-export function benchName(name: string): string {
-  const [first = '', ...rest] = name.split(/\s+/);
-  const last = rest.at(-1);
-  return last === undefined ? first : `${first} ${[...last][0]}.`;
-}
-
 function bowFacts(bow: NonNullable<OrderDetail['bow']>): [string, string][] {
   const marked =
     bow.markedWeightLbf === null
@@ -56,10 +49,9 @@ function stageRows(order: OrderDetail): WorkOrderData['stages'] {
   });
 }
 
-function customerOf(order: OrderDetail, copy: WorkOrderData['copy']): WorkOrderData['customer'] {
+function customerOf(order: OrderDetail): WorkOrderData['customer'] {
   const { customer } = order;
   if (customer === null) return null;
-  if (copy === 'bench') return { name: benchName(customer.name), lines: [], phone: '', email: '' };
   return {
     name: customer.name,
     lines: addressLines(customer.address),
@@ -98,7 +90,7 @@ export function workOrderData(
       notes: order.customerNotes,
       hold: card.hold?.reason ?? null,
     },
-    customer: customerOf(order, choice.copy),
+    customer: customerOf(order),
     bow: bow === null ? null : { line: card.bowLine, facts: bowFacts(bow), notes: bow.notes },
     stopFindings: order.findings
       .filter((finding) => finding.grade === 'stop' && finding.resolvedAt === null)
@@ -115,6 +107,7 @@ export function workOrderData(
     consents: order.consents.map((consent) => ({
       label: consentLabels[consent.kind],
       state: consentStateLabels[consent.state],
+      on: (consent.answers.at(-1)?.answeredAt ?? consent.askedAt).slice(0, 10),
     })),
     belongings:
       order.entries.find((entry) => entry.item === 'belongings' && entry.struckReason === null)
