@@ -103,12 +103,19 @@ describe('a core that ends by itself', () => {
     expect(quit).not.toHaveBeenCalled();
   });
 
-  test('hands out no port while there is none', () => {
+  test('connects the pages that asked meanwhile, each once, when it is back', async () => {
     dialog.response = 0;
+    const [asking, closed] = [ourPage(), ourPage()];
     for (let i = 0; i < 4; i++) crash();
-    const from = ourPage();
-    askForPort(from);
-    expect(from.sender.received).toEqual([]);
+    for (const from of [asking, asking, closed]) askForPort(from);
+    expect(asking.sender.received).toEqual([]);
+    closed.sender.destroyed = true;
+    await vi.waitFor(() => expect(utilityProcess.children).toHaveLength(5));
+    expect(asking.sender.received).toHaveLength(1);
+    expect(closed.sender.received).toEqual([]);
+    expect(running().told).toHaveLength(1);
+    crash();
+    expect(running().told).toEqual([]);
   });
 });
 
@@ -137,5 +144,14 @@ describe('stopping', () => {
     } finally {
       vi.useRealTimers();
     }
+  });
+
+  test('a person who answers the question after that gets no new core', async () => {
+    dialog.response = 0;
+    for (let i = 0; i < 4; i++) crash();
+    await core.stop();
+    await vi.waitFor(() => expect(dialog.shown).toHaveLength(1));
+    await new Promise(setImmediate);
+    expect(utilityProcess.children).toHaveLength(4);
   });
 });

@@ -16,6 +16,8 @@ test('the command line comes first, then TILLERMARK_DATA', () => {
 
 test('otherwise it is the very folder the browser program uses', () => {
   vi.stubEnv('TILLERMARK_DATA', undefined);
+  // Only the name is worked out here; nothing opens it.
+  vi.stubEnv('NODE_ENV', 'production');
   expect(dataFolderFrom(['electron', '.'])).toBe(dataFolderOf({}));
 });
 

@@ -1,3 +1,5 @@
+// Bound to the stand-in before modules are reset, so that every start meets the same one.
+import 'electron';
 import { beforeEach, expect, test, vi } from 'vitest';
 import { app, BrowserWindow, ipcMain, protocol, resetStandIn, utilityProcess } from './stand-in.ts';
 

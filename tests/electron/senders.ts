@@ -16,7 +16,10 @@ export const strangers: [string, Sender][] = [
   ['a file', { ...ourPage(), senderFrame: { origin: 'file://', parent: null } }],
   ['a longer host', { ...ourPage(), senderFrame: { origin: 'tillermark://app.x', parent: null } }],
   ['an opaque origin', { ...ourPage(), senderFrame: { origin: 'null', parent: null } }],
-  ['a frame in our page', { ...ourPage(), senderFrame: { origin: 'tillermark://app', parent: {} } }],
+  [
+    'a frame in our page',
+    { ...ourPage(), senderFrame: { origin: 'tillermark://app', parent: {} } },
+  ],
   ['a frame that is gone', { ...ourPage(), senderFrame: null }],
 ];
 

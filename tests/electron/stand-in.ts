@@ -81,6 +81,8 @@ export class MessageChannelMain {
 export class Contents extends EventEmitter {
   openHandler: ((details: { url: string }) => { action: string }) | null = null;
   readonly received: { channel: string; ports: Port[] }[] = [];
+  destroyed = false;
+  isDestroyed = () => this.destroyed;
   setWindowOpenHandler(handler: (details: { url: string }) => { action: string }): void {
     this.openHandler = handler;
   }
@@ -121,10 +123,15 @@ class IpcMain extends EventEmitter {
 
 export const ipcMain = new IpcMain();
 
+interface Scheme {
+  scheme: string;
+  privileges: Record<string, boolean>;
+}
+
 export const protocol = {
-  schemes: [] as { scheme: string; privileges: Record<string, boolean> }[],
+  schemes: [] as Scheme[],
   handlers: new Map<string, (request: Request) => Promise<Response>>(),
-  registerSchemesAsPrivileged(schemes: typeof protocol.schemes): void {
+  registerSchemesAsPrivileged(schemes: Scheme[]): void {
     if (app.log.includes('ready')) throw new Error('too late: the app is ready');
     protocol.schemes.push(...schemes);
   },

@@ -1,7 +1,7 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import { setupMenu } from '../../electron/menu.ts';
 import { openWindow, showWindow } from '../../electron/window.ts';
-import { app, BrowserWindow, Menu, resetStandIn } from './stand-in.ts';
+import { app, type BrowserWindow, Menu, resetStandIn } from './stand-in.ts';
 
 vi.mock('electron', () => import('./stand-in.ts'));
 beforeEach(resetStandIn);
@@ -49,7 +49,9 @@ test.each(['linux', 'win32', 'darwin'] as const)(
   'the menu of %s holds no reload and no developer tools',
   (platform) => {
     setupMenu(platform);
-    const roles = Menu.template.flatMap((item) => [item, ...(item.submenu ?? [])]).map((i) => i.role);
+    const roles = Menu.template
+      .flatMap((item) => [item, ...(item.submenu ?? [])])
+      .map((i) => i.role);
     expect(roles).toContain('zoomIn');
     expect(roles).toContain('editMenu');
     expect(roles).toContain(platform === 'darwin' ? 'appMenu' : 'quit');
