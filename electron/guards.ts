@@ -44,10 +44,16 @@ export function setupPageGuards(): void {
   app.on('web-contents-created', (_event, contents) => guard(contents));
 }
 
-/** Camera, position, notices and the like: the page needs none of them. */
+/** Copying a text on a click, and nothing else: no camera, position or notices. */
+const granted = 'clipboard-sanitized-write';
+
 export function setupPermissions(): void {
   const { defaultSession } = session;
-  defaultSession.setPermissionRequestHandler((_contents, _permission, decide) => decide(false));
-  defaultSession.setPermissionCheckHandler(() => false);
+  defaultSession.setPermissionRequestHandler((contents, permission, decide) =>
+    decide(permission === granted && isAppUrl(contents.getURL())),
+  );
+  defaultSession.setPermissionCheckHandler(
+    (_contents, permission, origin) => permission === granted && isAppUrl(origin),
+  );
   defaultSession.setDevicePermissionHandler(() => false);
 }

@@ -78,14 +78,20 @@ test('a webview is never attached', () => {
   expect(preventDefault).toHaveBeenCalledOnce();
 });
 
-test('every permission is denied', () => {
+test('every permission is denied but copying a text, and that only to our own page', () => {
   setupPermissions();
   const { request, check, device } = session.defaultSession;
-  for (const permission of ['media', 'geolocation', 'notifications', 'openExternal', 'serial']) {
+  const asked = (permission: string, url: string) => {
     const decide = vi.fn();
-    request?.(page, permission, decide);
-    expect(decide.mock.calls, permission).toEqual([[false]]);
+    request?.({ getURL: () => url }, permission, decide);
+    return decide.mock.calls;
+  };
+  for (const permission of ['media', 'geolocation', 'notifications', 'openExternal', 'serial']) {
+    expect(asked(permission, 'tillermark://app/board'), permission).toEqual([[false]]);
   }
-  expect(check?.()).toBe(false);
+  expect(asked('clipboard-sanitized-write', 'tillermark://app/intake')).toEqual([[true]]);
+  expect(asked('clipboard-sanitized-write', 'https://example.org/')).toEqual([[false]]);
+  expect(check?.(null, 'clipboard-sanitized-write', 'tillermark://app/')).toBe(true);
+  expect(check?.(null, 'clipboard-read', 'tillermark://app/')).toBe(false);
   expect(device?.()).toBe(false);
 });

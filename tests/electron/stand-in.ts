@@ -146,7 +146,7 @@ type Decide = (contents: unknown, permission: string, decide: (yes: boolean) => 
 export const session = {
   defaultSession: {
     request: null as Decide | null,
-    check: null as (() => boolean) | null,
+    check: null as ((contents: unknown, permission: string, origin: string) => boolean) | null,
     device: null as (() => boolean) | null,
     setPermissionRequestHandler(handler: Decide): void {
       this.request = handler;

@@ -1,0 +1,56 @@
+import { useEffect } from 'react';
+import { Redirect, Route, Switch } from 'wouter';
+import { followChanges } from './api/change-stream.ts';
+import { Frame } from './frame/frame.tsx';
+import { ScreenGuard } from './frame/screen-guard.tsx';
+import { BoardScreen } from './screens/board/board-screen.tsx';
+import { BowScreen } from './screens/bows/bow-screen.tsx';
+import { CustomerScreen } from './screens/customers/customer-screen.tsx';
+import { CustomersScreen } from './screens/customers/customers-screen.tsx';
+import { IntakePage } from './screens/intake/intake-page.tsx';
+import { OrderPage } from './screens/orders/order-page.tsx';
+import { SettingsScreen } from './screens/settings/settings-screen.tsx';
+import { StartUp } from './screens/start-up/start-up.tsx';
+import { UnknownScreen } from './screens/unknown-screen.tsx';
+
+function Screens() {
+  return (
+    <Switch>
+      <Route path="/">
+        <Redirect to="/board" replace />
+      </Route>
+      <Route path="/board">
+        <BoardScreen />
+      </Route>
+      <Route path="/intake">
+        <IntakePage />
+      </Route>
+      <Route path="/orders/:id">{({ id }) => <OrderPage key={id} id={id} />}</Route>
+      <Route path="/customers">
+        <CustomersScreen />
+      </Route>
+      <Route path="/customers/:id">{({ id }) => <CustomerScreen key={id} id={id} />}</Route>
+      <Route path="/bows/:id">{({ id }) => <BowScreen key={id} id={id} />}</Route>
+      <Route path="/settings">
+        <SettingsScreen />
+      </Route>
+      <Route>
+        <UnknownScreen />
+      </Route>
+    </Switch>
+  );
+}
+
+/** Nothing but the start-up screens shows until the shop is open and somebody is working. */
+export function App() {
+  useEffect(followChanges, []);
+  return (
+    <StartUp>
+      <Frame>
+        <ScreenGuard>
+          <Screens />
+        </ScreenGuard>
+      </Frame>
+    </StartUp>
+  );
+}

@@ -1,0 +1,39 @@
+import { notifications } from '@mantine/notifications';
+import { navigate } from 'wouter/use-browser-location';
+import type { Found } from '../../shared/contract/find.ts';
+import { api } from '../api/client.ts';
+import { sentenceOf } from '../api/errors.ts';
+
+export function pathOf(found: Found): string {
+  const folders = { order: 'orders', customer: 'customers', bow: 'bows' };
+  return `/${folders[found.kind]}/${found.id}`;
+}
+
+/** The one thing a text certainly means: an order of that very number, or the only result. */
+export function certainly(text: string, results: readonly Found[]): Found | undefined {
+  const exact = results.find((found) => found.kind === 'order' && found.title === text.trim());
+  return exact ?? (results.length === 1 ? results[0] : undefined);
+}
+
+/** Opens what was scanned or typed with Enter; says so when nothing or too much fits. */
+export async function openFound(text: string): Promise<boolean> {
+  try {
+    const results = await api.find({ text });
+    const found = certainly(text, results);
+    if (found !== undefined) {
+      navigate(pathOf(found));
+      return true;
+    }
+    notifications.show({
+      title: text,
+      message:
+        results.length === 0
+          ? 'No order, customer or bow has this number.'
+          : 'More than one thing fits. Choose it in the command box.',
+      color: 'ochre',
+    });
+  } catch (error) {
+    notifications.show({ title: text, message: sentenceOf(error), color: 'brick' });
+  }
+  return false;
+}

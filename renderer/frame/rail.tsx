@@ -1,0 +1,40 @@
+import { useLocalStorage } from '@mantine/hooks';
+import { IconLayoutSidebarLeftCollapse, IconLayoutSidebarLeftExpand } from '@tabler/icons-react';
+import { Link, useLocation } from 'wouter';
+import classes from './frame.module.css';
+import { screenOf, screens } from './screens.ts';
+
+/** The screens by name; narrow, it keeps a word under each icon. */
+export function Rail() {
+  const [path] = useLocation();
+  const [narrow, setNarrow] = useLocalStorage({ key: 'tillermark-rail', defaultValue: false });
+  const current = screenOf(path);
+  const Fold = narrow ? IconLayoutSidebarLeftExpand : IconLayoutSidebarLeftCollapse;
+  return (
+    <nav className={`${classes.rail} ${narrow ? classes.narrow : ''}`} aria-label="Screens">
+      <div className={classes.brand}>Tillermark</div>
+      <ul className={classes.links}>
+        {screens.map(({ href, label, short, icon: Icon }) => (
+          <li key={href}>
+            <Link
+              href={href}
+              className={classes.link ?? ''}
+              aria-current={href === current ? 'page' : undefined}
+            >
+              <Icon size={22} aria-hidden="true" />
+              {narrow ? short : label}
+            </Link>
+          </li>
+        ))}
+      </ul>
+      <button
+        type="button"
+        className={`${classes.link} ${classes.collapse}`}
+        onClick={() => setNarrow(!narrow)}
+      >
+        <Fold size={22} aria-hidden="true" />
+        {narrow ? 'Widen' : 'Narrow'}
+      </button>
+    </nav>
+  );
+}

@@ -1,0 +1,26 @@
+/** A hand types slower than this between two keys; a keyboard-wedge scanner is faster. */
+const scannerGapMs = 50;
+const shortest = 4;
+
+/** Tells a scanner's burst of keys, ended by Enter, from keys pressed by hand. */
+export class ScanBuffer {
+  #keys = '';
+  #last = 0;
+
+  /**
+   * Takes one key at a time in milliseconds. Answers the scanned text on the Enter that ends it,
+   * otherwise null.
+   */
+  press(key: string, atMs: number): string | null {
+    const quick = atMs - this.#last < scannerGapMs;
+    this.#last = atMs;
+    if (key === 'Enter') {
+      const scanned = quick && this.#keys.length >= shortest ? this.#keys : null;
+      this.#keys = '';
+      return scanned;
+    }
+    // Shift and its like come between the characters of a burst and belong to none.
+    if (key.length === 1) this.#keys = quick ? this.#keys + key : key;
+    return null;
+  }
+}

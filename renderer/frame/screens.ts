@@ -1,0 +1,38 @@
+import {
+  IconLayoutKanban,
+  IconMailOpened,
+  IconSettings,
+  IconUsers,
+  type TablerIcon,
+} from '@tabler/icons-react';
+
+export interface ScreenLink {
+  href: string;
+  label: string;
+  /** Under the icon of the narrow rail. */
+  short: string;
+  /** Second key after `g`. */
+  key: string;
+  icon: TablerIcon;
+}
+
+/** Every screen of the rail, top to bottom. */
+export const screens: readonly ScreenLink[] = [
+  { href: '/board', label: 'Board', short: 'Board', key: 'b', icon: IconLayoutKanban },
+  { href: '/intake', label: 'Intake', short: 'Intake', key: 'i', icon: IconMailOpened },
+  {
+    href: '/customers',
+    label: 'Customers & bows',
+    short: 'Customers',
+    key: 'c',
+    icon: IconUsers,
+  },
+  { href: '/settings', label: 'Settings', short: 'Settings', key: 's', icon: IconSettings },
+];
+
+/** Rail entry that a path belongs to: an order is part of the board, a bow of its customers. */
+export function screenOf(path: string): string | undefined {
+  if (path.startsWith('/orders/')) return '/board';
+  if (path.startsWith('/bows/')) return '/customers';
+  return screens.find(({ href }) => path === href || path.startsWith(`${href}/`))?.href;
+}

@@ -1,0 +1,22 @@
+import { useEffect } from 'react';
+import { isTyping } from './focus.ts';
+import { openFound } from './open-found.ts';
+import { ScanBuffer } from './scan-buffer.ts';
+
+/** A scanned order number opens its order from anywhere outside a field. */
+export function useScanner(): void {
+  useEffect(() => {
+    const buffer = new ScanBuffer();
+    const onKey = (event: KeyboardEvent) => {
+      if (isTyping(event.target) || event.ctrlKey || event.metaKey || event.altKey) return;
+      const scanned = buffer.press(event.key, event.timeStamp);
+      if (scanned === null) return;
+      // The Enter belongs to the scan, not to the button that happens to have the focus.
+      event.preventDefault();
+      event.stopPropagation();
+      void openFound(scanned);
+    };
+    window.addEventListener('keydown', onKey, { capture: true });
+    return () => window.removeEventListener('keydown', onKey, { capture: true });
+  }, []);
+}

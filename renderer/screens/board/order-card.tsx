@@ -1,0 +1,67 @@
+import { Link } from 'wouter';
+import type { OrderCard as Card } from '../../../shared/contract/order-card.ts';
+import { closedStages, type Stage, serviceLabels } from '../../../shared/stages.ts';
+import { daysUntil, dueText, sinceText } from '../../parts/days.ts';
+import { Mark } from '../../parts/mark.tsx';
+import { WeightStrip } from '../../parts/weight-strip.tsx';
+import { weightsLine } from '../../parts/weights-line.ts';
+import { holdingOf } from './holding.ts';
+import { MoveMenu } from './move-menu.tsx';
+import classes from './order-card.module.css';
+
+interface OrderCardProps {
+  card: Card;
+  onMove: (to: Stage) => void;
+}
+
+function Due({ card }: { card: Card }) {
+  if (card.promisedOn === null || closedStages.includes(card.stage)) return null;
+  const text = dueText(card.promisedOn);
+  if (daysUntil(card.promisedOn) >= 0) return <span className={classes.due}>{text}</span>;
+  return (
+    <span className={classes.due}>
+      <Mark kind="attention">{text}</Mark>
+    </span>
+  );
+}
+
+/** One order on the board: who, which bow, its weight story, and what is holding it. */
+export function OrderCard({ card, onMove }: OrderCardProps) {
+  const weights = weightsLine(card.weights);
+  const weighed = card.weights.arrivalLbf !== null || card.weights.nowLbf !== null;
+  const services = card.services.map((service) => serviceLabels[service]).join(', ');
+  return (
+    <>
+      <div className={classes.row}>
+        <Link className={classes.number ?? ''} href={`/orders/${card.id}`} draggable={false}>
+          {card.number}
+        </Link>
+        <span className={classes.customer} title={card.customerName}>
+          {card.customerName}
+        </span>
+        <Due card={card} />
+      </div>
+      <span className={classes.bow} title={card.bowLine}>
+        {card.bowLine}
+      </span>
+      {weighed ? (
+        <WeightStrip
+          facts={{ ...card.weights, stopBandLbf: null, forecastLbf: null }}
+          text={weights}
+        />
+      ) : null}
+      <span className={classes.services}>
+        {weighed || weights === '' ? services : `${weights}, ${services}`}
+      </span>
+      {holdingOf(card).map(({ kind, text }) => (
+        <span className={classes.holding} key={text} title={text}>
+          <Mark kind={kind}>{text}</Mark>
+        </span>
+      ))}
+      <div className={classes.row}>
+        <MoveMenu card={card} onMove={onMove} />
+        <span className={classes.since}>here {sinceText(card.stageSince)}</span>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+import type { BowFields } from '../../../shared/contract/bows.ts';
+import { decimal, inchGlyph } from '../../../shared/measure.ts';
+import { weightText } from '../../../shared/weight-text.ts';
+import { wordOf } from '../customers/customer-words.ts';
+import {
+  constructionWords,
+  facingWords,
+  handWords,
+  kindWords,
+  takeDownWords,
+} from './bow-words.ts';
+
+/** The weight as marked on the bow, with the draw it belongs to; empty when none is marked. */
+export function markedText(bow: BowFields): string {
+  if (bow.markedWeightLbf === null) return '';
+  if (bow.markedDrawIn === null) return `${decimal(bow.markedWeightLbf)}#, draw not marked`;
+  return weightText(bow.markedWeightLbf, bow.markedDrawIn, bow.markedDrawReference);
+}
+
+/** One line that tells this bow from the others on the rack. */
+export function bowTitle(bow: BowFields): string {
+  const length = bow.amoLengthIn === null ? '' : ` ${decimal(bow.amoLengthIn, 2)}"`;
+  const takeDown = bow.takeDown === 'one-piece' ? '' : ' take-down';
+  const name = [bow.maker, bow.model].filter(Boolean).join(' ');
+  return [`${wordOf(kindWords, bow.kind)}${length}${takeDown}`, name].filter(Boolean).join(', ');
+}
+
+const inches = (value: number | null) => (value === null ? '' : `${inchGlyph(value)}"`);
+
+/** Everything known of a bow, as name and value. */
+export function bowFacts(bow: BowFields): [string, string][] {
+  return [
+    ['Kind', wordOf(kindWords, bow.kind)],
+    ['Built of', wordOf(constructionWords, bow.construction)],
+    ['Form', wordOf(takeDownWords, bow.takeDown)],
+    ['Hand', wordOf(handWords, bow.hand)],
+    ['Maker', bow.maker],
+    ['Model', bow.model],
+    ['Serial', bow.serial],
+    ['AMO length', inches(bow.amoLengthIn)],
+    ['Marked', markedText(bow)],
+    ['Never draw past', inches(bow.maxSafeDrawIn)],
+    ['Limb facing', wordOf(facingWords, bow.facing)],
+    ['Notes', bow.notes],
+  ];
+}

@@ -1,0 +1,71 @@
+import type { EntryItem } from '../../../../shared/entries.ts';
+import type { Gate } from '../../../../shared/gates.ts';
+import type { Stage } from '../../../../shared/stages.ts';
+
+export interface EntryGroup {
+  /** Gate the entries stand for. */
+  gate: Gate;
+  items: readonly EntryItem[];
+}
+
+/** Entries by the gate that asks for them, in the order of the full route. */
+export const entryGroups: readonly EntryGroup[] = [
+  { gate: 'arrived', items: ['arrived-on', 'condition', 'belongings'] },
+  { gate: 'agreed', items: ['arrival-check', 'target-feasible'] },
+  { gate: 'weight-work', items: ['stations', 'plan-accepted', 'bare-glass'] },
+  { gate: 'bite', items: ['removal', 'glass-check', 'tiller-read'] },
+  { gate: 'finish', items: ['last-grit', 'finish-system', 'air'] },
+  { gate: 'lettering', items: ['lettering-applied', 'lettering-dry'] },
+  {
+    gate: 'coat',
+
+    items: ['first-clear', 'pot-life', 'lots-in-date', 'recoat-window', 'coat'],
+  },
+  { gate: 'final-check', items: ['string-and-flex'] },
+  {
+    gate: 'packed',
+
+    items: ['final-safety', 'final-looks', 'belongings-back', 'paid-or-terms', 'safe-to-wrap'],
+  },
+  { gate: 'shipped', items: ['carrier-limits', 'tracking'] },
+  { gate: 'collected', items: ['handed-to'] },
+];
+
+const stepStages: Partial<Record<Gate, readonly Stage[]>> = {
+  bite: ['weight-work', 'strip-sand'],
+  lettering: ['finish'],
+  coat: ['finish'],
+};
+
+export interface SortedGroups {
+  /** What the next gate and the work of this stage need. */
+  now: EntryGroup[];
+  later: EntryGroup[];
+  before: EntryGroup[];
+}
+
+/**
+ * The groups an order has use for, those needed next first. Groups off the route are left out,
+ * unless something was written in them.
+ */
+export function groupsFor(
+  order: { route: readonly Stage[]; stage: Stage; next: Stage | null },
+  written: ReadonlySet<EntryItem>,
+): SortedGroups {
+  const at = order.route.indexOf(order.stage);
+  const sorted: SortedGroups = { now: [], later: [], before: [] };
+  for (const group of entryGroups) {
+    const stages = stepStages[group.gate] ?? [group.gate as Stage];
+    const places = stages.map((stage) => order.route.indexOf(stage)).filter((place) => place >= 0);
+    if (places.length === 0) {
+      if (group.items.some((item) => written.has(item))) sorted.before.push(group);
+    } else if (
+      group.gate === order.next ||
+      (group.gate in stepStages && stages.includes(order.stage))
+    ) {
+      sorted.now.push(group);
+    } else if (Math.max(...places) > at) sorted.later.push(group);
+    else sorted.before.push(group);
+  }
+  return sorted;
+}

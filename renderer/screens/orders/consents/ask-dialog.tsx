@@ -1,0 +1,108 @@
+import { Autocomplete, Button, CopyButton, Modal, Select, Textarea } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { type ConsentKind, consentKinds, consentLabels } from '../../../../shared/consents.ts';
+import { api, orpc } from '../../../api/client.ts';
+import { BusyNote, ErrorNote } from '../../../parts/notes.tsx';
+import { FormBox } from '../form-box.tsx';
+import { useOrder } from '../order-screen.tsx';
+import { useOrderCommand } from '../use-order-command.ts';
+
+const kinds = consentKinds.map((value) => ({ value, label: consentLabels[value] }));
+/** Shortest text the contract takes. */
+const shortest = 20;
+
+/** Asks for a consent: the exact words are read and changed here, then kept for good. */
+export function AskDialog({ first, onDone }: { first: ConsentKind; onDone: () => void }) {
+  return (
+    <Modal opened onClose={onDone} size="xl" title="Ask the customer">
+      <AskForm first={first} onDone={onDone} />
+    </Modal>
+  );
+}
+
+function AskForm({ first, onDone }: { first: ConsentKind; onDone: () => void }) {
+  const { order } = useOrder();
+  const [kind, setKind] = useState(first);
+  const [texts, setTexts] = useState<Partial<Record<ConsentKind, string>>>({});
+  const [askedHow, setAskedHow] = useState('');
+  const [isTried, setTried] = useState(false);
+  const command = useOrderCommand(api.consents.ask, onDone);
+  const orderId = order.card.id;
+  const proposal = useQuery(orpc.consents.propose.queryOptions({ input: { orderId, kind } }));
+  const text = texts[kind] ?? proposal.data?.text ?? '';
+  const isThin = text.trim().length < shortest;
+  const errors = {
+    text: isTried && isThin ? 'The text may not be empty.' : command.details.text,
+    how: isTried && askedHow.trim() === '' ? 'Say how.' : command.details.askedHow,
+  };
+  return (
+    <FormBox
+      plain
+      title={`${consentLabels[kind]}, order ${order.card.number}`}
+      submitLabel="Record that this was asked"
+      command={command}
+      onCancel={onDone}
+      onSubmit={() => {
+        setTried(true);
+        if (!isThin && askedHow.trim() !== '') void command.run({ orderId, kind, text, askedHow });
+      }}
+    >
+      <Select
+        label="What is asked"
+        data={kinds}
+        value={kind}
+        error={command.details.kind}
+        onChange={(value) => {
+          command.reset();
+          if (value !== null) setKind(value);
+        }}
+      />
+      {proposal.isPending ? <BusyNote>Writing the text ...</BusyNote> : null}
+      {proposal.isError ? (
+        <ErrorNote error={proposal.error} onAgain={() => void proposal.refetch()} />
+      ) : null}
+      {proposal.data === undefined ? null : (
+        <>
+          <Textarea
+            label="Text the customer reads or hears, word for word"
+            description="Change it as you like; the lines that say what it is about must stay."
+            required
+            maxLength={8000}
+            minRows={8}
+            value={text}
+            error={errors.text}
+            onChange={(event) => setTexts({ ...texts, [kind]: event.currentTarget.value })}
+          />
+          <CopyButton value={text}>
+            {({ copied, copy }) => (
+              <Button variant="default" onClick={copy} style={{ justifySelf: 'start' }}>
+                {copied ? 'Copied' : 'Copy the text'}
+              </Button>
+            )}
+          </CopyButton>
+        </>
+      )}
+      <Autocomplete
+        size="md"
+        label="How it is asked"
+        description="The program sends nothing by itself."
+        required
+        maxLength={200}
+        data={waysOf(order.customer?.email ?? '', order.customer?.phone ?? '')}
+        value={askedHow}
+        error={errors.how}
+        onChange={setAskedHow}
+      />
+    </FormBox>
+  );
+}
+
+function waysOf(email: string, phone: string): string[] {
+  return [
+    email === '' ? 'by e-mail' : `by e-mail to ${email}`,
+    phone === '' ? 'by phone' : `by phone, ${phone}`,
+    'in person',
+    'by letter',
+  ];
+}

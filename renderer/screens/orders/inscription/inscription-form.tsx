@@ -1,0 +1,57 @@
+import { Button, Textarea } from '@mantine/core';
+import { useState } from 'react';
+import { api } from '../../../api/client.ts';
+import { Mark } from '../../../parts/mark.tsx';
+import { FormBox } from '../form-box.tsx';
+import type { Opening } from '../open-forms.ts';
+import { useOrder } from '../order-screen.tsx';
+import { useOrderCommand } from '../use-order-command.ts';
+
+/** Changes the lines. Somebody else's change in the meantime is shown, never written over unseen. */
+export function InscriptionForm({ opening }: { opening: Opening }) {
+  const { order, close } = useOrder();
+  const [base, setBase] = useState(order.inscription);
+  const [lines, setLines] = useState(order.inscription);
+  const command = useOrderCommand(api.orders.setInscription, () => close('inscription'));
+  const isOvertaken = order.inscription !== base;
+  const isChanged = lines !== order.inscription;
+  const asked = order.consents.find((consent) => consent.kind === 'marking-approval');
+  const isApproved = asked?.state === 'granted' || asked?.state === 'waiting';
+  const { id, rowVersion } = order.card;
+  return (
+    <FormBox
+      title="Lines to be written on the bow"
+      submitLabel="Save the lines"
+      command={command}
+      times={opening.times}
+      onCancel={() => close('inscription')}
+      onSubmit={() => {
+        if (!isOvertaken) void command.run({ id, rowVersion, inscription: lines });
+      }}
+    >
+      <Textarea
+        label="Exactly as it shall read, line by line"
+        description={'For example AMO 66" on one line and 45# @ 28" on the next.'}
+        maxLength={400}
+        minRows={3}
+        value={lines}
+        error={command.details.inscription}
+        onChange={(event) => setLines(event.currentTarget.value)}
+      />
+      {isApproved && isChanged ? (
+        <Mark kind="attention">
+          The customer was asked about the old lines. Their approval will not hold for new ones; ask
+          again.
+        </Mark>
+      ) : null}
+      {isOvertaken ? (
+        <div role="alert">
+          <Mark kind="attention">Somebody changed the lines meanwhile; they stand above.</Mark>
+          <Button variant="default" mt="xs" onClick={() => setBase(order.inscription)}>
+            Use mine instead
+          </Button>
+        </div>
+      ) : null}
+    </FormBox>
+  );
+}

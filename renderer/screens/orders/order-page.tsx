@@ -1,0 +1,73 @@
+import { useQuery } from '@tanstack/react-query';
+import type { OrderDetail } from '../../../shared/contract/orders.ts';
+import { orpc } from '../../api/client.ts';
+import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
+import { Page } from '../../parts/page.tsx';
+import { BenchLog } from './bench-log/bench-log.tsx';
+import { Consents } from './consents/consents.tsx';
+import { BowFacts } from './facts/bow-facts.tsx';
+import { CustomerFacts } from './facts/customer-facts.tsx';
+import { JobFacts } from './facts/job-facts.tsx';
+import { Findings } from './findings/findings.tsx';
+import { OrderHead } from './head/order-head.tsx';
+import { History } from './history/history.tsx';
+import { Holds } from './holds/holds.tsx';
+import { Inscription } from './inscription/inscription.tsx';
+import { NextStep } from './next/next-step.tsx';
+import classes from './order-page.module.css';
+import { OrderScreenProvider } from './order-screen.tsx';
+import { OrderPapers } from './papers/order-papers.tsx';
+import { WeightStory } from './weighings/weight-story.tsx';
+
+function OrderBody({ order }: { order: OrderDetail }) {
+  const { number, customerName } = order.card;
+  const who = customerName === '' ? "the shop's own bow" : customerName;
+  return (
+    <Page title={`${number}  ${who}`} windowTitle={`${number} ${who}`}>
+      <OrderHead />
+      <div className={classes.columns}>
+        <div className={classes.column}>
+          <NextStep />
+          <WeightStory />
+          <BenchLog />
+          <Findings />
+          <Consents />
+          <Inscription />
+          <History />
+        </div>
+        <div className={classes.column}>
+          <CustomerFacts />
+          <BowFacts />
+          <JobFacts />
+          <Holds />
+          <OrderPapers />
+        </div>
+      </div>
+    </Page>
+  );
+}
+
+/** Everything about one job on one page. */
+export function OrderPage({ id }: { id: string }) {
+  const query = useQuery(orpc.orders.get.queryOptions({ input: { id } }));
+  if (query.data === undefined) {
+    return (
+      <Page title="Order">
+        {query.isError ? (
+          <ErrorNote
+            error={query.error}
+            onAgain={() => void query.refetch()}
+            busy={query.isFetching}
+          />
+        ) : (
+          <BusyNote>Reading the order ...</BusyNote>
+        )}
+      </Page>
+    );
+  }
+  return (
+    <OrderScreenProvider key={id} order={query.data}>
+      <OrderBody order={query.data} />
+    </OrderScreenProvider>
+  );
+}

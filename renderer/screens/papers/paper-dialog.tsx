@@ -1,0 +1,110 @@
+import { Button, Modal, Select } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { Paper } from '../../../shared/contract/papers.ts';
+import { api, orpc } from '../../api/client.ts';
+import { useCommand } from '../../api/command.ts';
+import { CommandError } from '../../parts/command-error.tsx';
+import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
+import { type HandOver, handToViewer, openTab, saveFile } from './hand-over.ts';
+import { HandOverNote } from './hand-over-note.tsx';
+import { PaperPreview } from './paper-preview.tsx';
+import { copyLabels, formatLabels, paperChoices, paperLabels } from './paper-words.ts';
+import classes from './papers.module.css';
+
+interface PaperDialogProps {
+  kind: Paper['kind'];
+  orderId: string;
+  number: string;
+  onIssued: () => void;
+  onClose: () => void;
+}
+
+/** Shows the paper as it will come out, then prints or saves exactly that. */
+export function PaperDialog(props: PaperDialogProps) {
+  const { kind, number, onClose } = props;
+  const shop = useQuery(orpc.shop.get.queryOptions());
+  return (
+    <Modal opened onClose={onClose} size={900} title={`${paperLabels[kind]} ${number}`}>
+      {shop.isError ? (
+        <ErrorNote error={shop.error} onAgain={() => void shop.refetch()} />
+      ) : shop.data === undefined ? (
+        <BusyNote />
+      ) : (
+        <PaperBody
+          {...props}
+          usual={kind === 'work-order' ? shop.data.paperFormat : shop.data.tagFormat}
+        />
+      )}
+    </Modal>
+  );
+}
+
+function PaperBody({
+  kind,
+  orderId,
+  number,
+  onIssued,
+  usual,
+}: PaperDialogProps & { usual: Paper['format'] }) {
+  const { formats, copies } = paperChoices[kind];
+  const [format, setFormat] = useState(usual);
+  const [copy, setCopy] = useState<Paper['copy']>(kind === 'work-order' ? 'bench' : 'parcel');
+  const [result, setResult] = useState<HandOver | null>(null);
+  const issue = useCommand(api.papers.issue, { onDone: onIssued });
+  const choice = { orderId, kind, format, copy };
+  const preview = useQuery({
+    ...orpc.papers.preview.queryOptions({ input: choice }),
+    // Drawn for this look only: the order may change before the next one.
+    staleTime: Number.POSITIVE_INFINITY,
+    gcTime: 0,
+  });
+
+  const print = async () => {
+    const tab = openTab();
+    const file = await issue.run({ ...choice, action: 'printed' });
+    if (file === undefined) tab?.close();
+    else setResult(await handToViewer(file, tab));
+  };
+  const save = async () => {
+    const file = await issue.run({ ...choice, action: 'saved' });
+    if (file !== undefined) setResult(saveFile(file));
+  };
+  const title = `${paperLabels[kind]} ${number}`;
+  return (
+    <>
+      <div className={classes.bar}>
+        <Select
+          label="Size"
+          data={formats.map((value) => ({ value, label: formatLabels[value] }))}
+          value={format}
+          onChange={(value) => value && setFormat(value)}
+        />
+        <Select
+          label="Copy"
+          data={copies.map((value) => ({ value, label: copyLabels[value] }))}
+          value={copy}
+          onChange={(value) => value && setCopy(value)}
+        />
+        <Button loading={issue.busy} disabled={!preview.isSuccess} onClick={() => void print()}>
+          Print
+        </Button>
+        <Button
+          variant="default"
+          loading={issue.busy}
+          disabled={!preview.isSuccess}
+          onClick={() => void save()}
+        >
+          Save
+        </Button>
+      </div>
+      <CommandError command={issue} />
+      <HandOverNote result={result} />
+      {preview.isPending ? <BusyNote>Making the paper ...</BusyNote> : null}
+      {preview.isError ? (
+        <ErrorNote error={preview.error} onAgain={() => void preview.refetch()} />
+      ) : null}
+      {preview.data === undefined ? null : <PaperPreview file={preview.data} title={title} />}
+    </>
+  );
+}

@@ -1,0 +1,2 @@
+export type { Page } from 'playwright';
+export { expect } from 'playwright/test';

@@ -1,0 +1,96 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, BrowserContext, Page } from 'playwright';
+import { expect } from 'vitest';
+import { keptFolder } from '../support/kept-folder.ts';
+import { openBrowser, type Program, startProgram, stopProgram } from './program.ts';
+
+const tour = fileURLToPath(new URL('tour', import.meta.url));
+const output = fileURLToPath(new URL('../output', import.meta.url));
+const updateTour = process.env.TILLERMARK_TOUR === '1';
+
+/** The program, a browser and one tab on it, over a data folder of their own. */
+export class Session {
+  readonly browser: Browser;
+  readonly context: BrowserContext;
+  readonly page: Page;
+  program: Program;
+  readonly #folder: ReturnType<typeof keptFolder>;
+  readonly #troubles: string[] = [];
+
+  private constructor(
+    folder: ReturnType<typeof keptFolder>,
+    program: Program,
+    browser: Browser,
+    context: BrowserContext,
+    page: Page,
+  ) {
+    this.#folder = folder;
+    this.program = program;
+    this.browser = browser;
+    this.context = context;
+    this.page = page;
+    page.on('pageerror', (error) => this.#troubles.push(error.message));
+  }
+
+  static async open(): Promise<Session> {
+    const folder = keptFolder();
+    const program = await startProgram(folder.path);
+    const browser = await openBrowser();
+    const context = await browser.newContext({
+      viewport: { width: 1280, height: 860 },
+      acceptDownloads: true,
+      reducedMotion: 'reduce',
+    });
+    const page = await context.newPage();
+    page.setDefaultTimeout(15_000);
+    return new Session(folder, program, browser, context, page);
+  }
+
+  at(path: string): string {
+    return new URL(path, this.program.url).href;
+  }
+
+  /** Stopped and started again at the same address, as its data folder remembers it. */
+  async restart(signal: NodeJS.Signals): Promise<void> {
+    await stopProgram(this.program, signal);
+    const { port } = new URL(this.program.url);
+    this.program = await startProgram(this.#folder.path, port);
+    await this.page.goto(this.program.url);
+  }
+
+  /** WCAG 2.2 AA, as far as axe can tell. */
+  async accessible(where: string): Promise<void> {
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+    const { violations } = await new AxeBuilder({ page: this.page }).withTags(tags).analyze();
+    const broken = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 300)}`);
+    expect(broken, where).toEqual([]);
+  }
+
+  /** Pictures of the tour in the README, made anew with TILLERMARK_TOUR=1. */
+  async picture(name: string): Promise<void> {
+    if (!updateTour) return;
+    mkdirSync(tour, { recursive: true });
+    await this.page.screenshot({ path: `${tour}/${name}.png` });
+  }
+
+  /** What the screen showed when a test failed, under tests/output. */
+  async evidence(name: string): Promise<void> {
+    mkdirSync(output, { recursive: true });
+    const file = `${output}/${name.replaceAll(/\W+/g, '-').slice(0, 80)}`;
+    await this.page.screenshot({ path: `${file}.png` });
+    writeFileSync(`${file}.txt`, await this.page.locator('body').ariaSnapshot());
+  }
+
+  /** Errors that the page threw and nobody caught. */
+  troubles(): readonly string[] {
+    return this.#troubles;
+  }
+
+  async close(): Promise<void> {
+    await this.browser.close();
+    await stopProgram(this.program);
+    this.#folder.remove();
+  }
+}

@@ -1,0 +1,237 @@
+import { readFileSync } from 'node:fs';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { decode, pagesOf, textOf } from '../core/papers/read-back.ts';
+import { OrderDriver } from './order-driver.ts';
+import { expect as see } from './page.ts';
+import { Session } from './session.ts';
+
+let session: Session;
+
+beforeAll(async () => {
+  session = await Session.open();
+});
+
+afterEach(async ({ task }) => {
+  if (task.result?.state === 'fail') await session.evidence(task.name);
+});
+
+afterAll(async () => {
+  await session?.close();
+});
+
+/** Each step goes on where the one before stopped, as the job does. */
+describe('a request becomes a shipped parcel', () => {
+  test('the shop is opened and its scale checked', async () => {
+    const { page } = session;
+    await page.goto(session.program.url);
+    await see(page.getByRole('heading', { name: 'Open your shop' })).toBeVisible();
+    await session.accessible('first start');
+    await page.getByLabel('Shop name').fill('Fernhill Bow Works');
+    await page.getByLabel('Street').fill('4 Mill Lane');
+    await page.getByLabel('Town').fill('Ashdale');
+    await page.getByLabel("Owner's name").fill('Ida Penn');
+    await page.getByRole('button', { name: 'Open the shop' }).click();
+    await see(page.getByRole('heading', { name: 'Board', level: 1 })).toBeVisible();
+    await session.accessible('empty board');
+
+    await page.goto(session.at('settings'));
+    await page.getByRole('tab', { name: 'Scales' }).click();
+    await page.getByRole('button', { name: 'Add a scale' }).click();
+    const adding = page.getByRole('dialog');
+    await adding.getByLabel('Name').fill('bench scale');
+    await adding.getByLabel('Smallest step it shows').fill('0.1');
+    await adding.getByRole('button', { name: /add|save/i }).click();
+    await page.getByRole('button', { name: 'Check with two loads: bench scale' }).click();
+    const checking = page.getByRole('dialog');
+    for (const [label, pounds] of [
+      ['Light load, known weight', '20'],
+      ['Light load, scale reads', '20.1'],
+      ['Heavy load, known weight', '60'],
+      ['Heavy load, scale reads', '60.2'],
+    ] as const) {
+      await checking.getByLabel(label).fill(pounds);
+    }
+    await checking.getByRole('button', { name: 'Save the check' }).click();
+    await see(checking).toBeHidden();
+    await session.accessible('settings');
+  });
+
+  test('a request is typed at Intake, kept through a power cut, and taken in', async () => {
+    const { page } = session;
+    await page.goto(session.at('intake'));
+    await page.getByLabel('Name, phone or e-mail').fill('Nora Hale');
+    await page.getByRole('option', { name: 'New customer: Nora Hale' }).click();
+    await page.getByLabel('Street').fill('12 Orchard Road');
+    await page.getByLabel('Town').fill('Millbrook');
+    await page.getByLabel('Phone', { exact: true }).first().fill('555 0142');
+    await page.getByLabel('A new bow').check();
+    await page.getByLabel('Maker').fill('Oldfield');
+    await page.getByLabel('Reduce weight').check();
+    await page.getByLabel('Re-mark').check();
+    await page.getByLabel('Target weight, pounds').fill('45');
+    await page.getByLabel('Estimate, dollars').fill('240');
+    await see(page.getByText(/saved \d/i)).toBeVisible();
+    await session.restart('SIGKILL');
+    await page.goto(session.at('intake'));
+    await see(page.getByLabel('Target weight, pounds')).toHaveValue('45');
+    await session.accessible('intake');
+    await session.picture('intake');
+    await page.getByRole('button', { name: 'Take in the request' }).click();
+    await see(page.getByRole('region', { name: 'Taken in' })).toContainText('26-0001');
+    await session.accessible('intake, taken in');
+  });
+
+  test('the board refuses a move that is not due, and leads to what is missing', async () => {
+    const { page } = session;
+    await page.goto(session.at('board'));
+    await page
+      .getByRole('article', { name: /26-0001/ })
+      .getByRole('button', { name: /^Move to/ })
+      .click();
+    await page.getByRole('menuitem', { name: 'Agreed' }).click();
+    const refusal = page.getByRole('dialog');
+    await see(refusal).toContainText('Condition on arrival not recorded.');
+    await see(refusal).toContainText('Price and scope has not been asked for.');
+    await session.accessible('refused move');
+    await session.picture('board');
+    await page.keyboard.press('Escape');
+    await page.getByRole('link', { name: '26-0001' }).click();
+    await new OrderDriver(page).standsIn('Requested');
+  });
+
+  test('the bow arrives, is agreed on and weighed', async () => {
+    const order = new OrderDriver(session.page);
+    await order.move('In the mail');
+    await order.standsIn('In the mail');
+    await order.record('when the box was opened', 'by post, box dry');
+    await order.record('Condition on arrival', 'clean, finish worn at the grip');
+    await order.record('Belongings', 'string, bow sock');
+    await order.move('Arrived');
+    await order.standsIn('Arrived');
+    await session.accessible('order');
+    await order.record('Arrival check', 'straight, brace 7 1/4, string tracks the middle');
+    await order.record('target can be reached', 'seven pounds of fifty-two, wide limbs');
+    await order.consent('Price and scope');
+    await order.consent('Alteration acknowledgement');
+    await order.move('Agreed');
+    await order.standsIn('Agreed');
+    await order.weigh('No arrival weighing', 52.3);
+    await order.record('widths and thicknesses', 'unknown section, wider band accepted');
+    await order.record('weight plan', 'narrow both limbs, stop at 46.5');
+    await order.record('glass is bare', 'no thinning planned');
+    await order.move('Weight work');
+    await order.standsIn('Weight work');
+    await session.picture('order');
+  });
+
+  test('stopped and started in between, nothing is lost', async () => {
+    const { page } = session;
+    const address = new URL(page.url()).pathname;
+    await session.restart('SIGTERM');
+    await page.goto(session.at(address));
+    const order = new OrderDriver(page);
+    await order.standsIn('Weight work');
+    await see(page.getByText('52.3# @ 28"').first()).toBeVisible();
+    await order.move('Strip & sand');
+    await order.standsIn('Strip & sand');
+    await order.weigh('weighing after sanding', 45.3);
+    await order.record('Last grit', 'limbs 320, riser 220');
+    await order.record('finish', 'shop two-part, sheet revision 3');
+    await order.record('Air', '70 F, 45 %, surface 68 F');
+    await order.move('Finish');
+    await order.standsIn('Finish');
+  });
+
+  test('lettering waits for the lines and their approval', async () => {
+    const { page } = session;
+    const order = new OrderDriver(page);
+    const log = page.getByRole('region', { name: 'Bench log' });
+    await log.getByRole('button', { name: 'Record an entry' }).click();
+    const form = page.getByRole('form', { name: /^Record:/ });
+    await form.getByLabel('What').click();
+    await page.getByRole('option', { name: 'Lettering applied' }).click();
+    await form.getByRole('button', { name: 'Record', exact: true }).click();
+    await see(log).toContainText('No lines given to write on the bow.');
+    await form.getByRole('button', { name: 'Cancel' }).click();
+
+    const lines = page.getByRole('region', { name: /written on the bow/i });
+    await lines.getByRole('button').first().click();
+    await page.getByLabel('Exactly as it shall read').fill('AMO 66"\n45# @ 28"');
+    await page.getByRole('button', { name: 'Save the lines' }).click();
+    await see(lines).toContainText('45# @ 28"');
+    await page
+      .getByRole('region', { name: 'Consents' })
+      .getByRole('button', { name: /^Ask/ })
+      .first()
+      .click();
+    const asking = page.getByRole('dialog', { name: 'Ask the customer' });
+    await asking.getByLabel('What is asked').click();
+    await page.getByRole('option', { name: 'Marking approval' }).click();
+    await order.finishAsking('Marking approval');
+
+    await log.getByRole('button', { name: 'Record an entry' }).click();
+    await form.getByLabel('What').click();
+    await page.getByRole('option', { name: 'Lettering applied' }).click();
+    await form.getByRole('button', { name: 'Record', exact: true }).click();
+    await see(form).toBeHidden();
+  });
+
+  test('it cures, passes the final check, is packed and its tag printed', async () => {
+    const { page, context } = session;
+    const order = new OrderDriver(page);
+    await order.move('Cure');
+    await order.standsIn('Cure');
+    await order.record('string and flex', 'since Tuesday by the sheet');
+    await order.move('Final check');
+    await order.standsIn('Final check');
+    await order.record('Not flexed twenty times', 'fades and tips sound');
+    await order.record('markings not looked over', 'clean in raking light');
+    await order.record('Belongings not ticked', 'string, sock');
+    await order.record('Not paid', 'paid by card');
+    await order.record('safe to wrap', 'since Friday by the sheet');
+    await order.move('Packed');
+    await order.standsIn('Packed');
+
+    const papers = page.getByRole('region', { name: 'Papers' });
+    await papers.getByRole('button', { name: 'Shipping tag' }).click();
+    const dialog = page.getByRole('dialog');
+    await see(dialog.locator('canvas').first()).toBeVisible();
+    await session.accessible('paper preview');
+    await session.picture('shipping-tag');
+    const downloading = page.waitForEvent('download');
+    await dialog.getByRole('button', { name: 'Save' }).click();
+    const download = await downloading;
+    expect(download.suggestedFilename()).toBe('26-0001 shipping tag.pdf');
+    const bytes = new Uint8Array(readFileSync(await download.path()));
+    const [sheet] = await pagesOf(bytes);
+    if (sheet === undefined) throw new Error('the tag has no page');
+    const codes = await decode(sheet);
+    expect(codes.map((code) => code.text)).toEqual(['26-0001', '26-0001']);
+    expect(await textOf(bytes)).toContain('12 Orchard Road');
+
+    const opening = context.waitForEvent('page');
+    await dialog.getByRole('button', { name: 'Print' }).click();
+    await (await opening).close();
+    await page.keyboard.press('Escape');
+    await see(papers).toContainText(/printed/);
+  });
+
+  test('it ships, and its whole story is there', async () => {
+    const { page } = session;
+    const order = new OrderDriver(page);
+    await order.record('carrier limits', '66 x 5 x 5 in, 5 lb');
+    await order.record('tracking number', 'Postal ground 9400 1');
+    await order.move('Shipped');
+    await see(order.next).toContainText('The bow has left the shop.');
+    await session.restart('SIGKILL');
+    await page.goto(session.at('customers'));
+    await page
+      .getByRole('textbox', { name: /find|search/i })
+      .last()
+      .fill('hale');
+    await page.getByRole('link', { name: /Nora Hale/ }).click();
+    await see(page.getByRole('link', { name: '26-0001' })).toBeVisible();
+    await session.accessible('customer');
+    expect(session.troubles()).toEqual([]);
+  });
+});

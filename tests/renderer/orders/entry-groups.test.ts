@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { entryGroups, groupsFor } from '../../../renderer/screens/orders/bench-log/entry-groups.ts';
+import { entryItems } from '../../../shared/entries.ts';
+
+test('every kind of entry stands in exactly one group', () => {
+  expect(entryGroups.flatMap((group) => group.items).toSorted()).toEqual(entryItems.toSorted());
+});
+
+const route = [
+  'requested',
+  'in-mail',
+  'arrived',
+  'agreed',
+  'weight-work',
+  'strip-sand',
+  'finish',
+  'cure',
+  'final-check',
+  'packed',
+  'shipped',
+] as const;
+
+test('what the next gate and the present work need comes first', () => {
+  const groups = groupsFor({ route, stage: 'strip-sand', next: 'finish' }, new Set());
+  expect(groups.now.map((group) => group.gate)).toEqual(['bite', 'finish']);
+  expect(groups.later.map((group) => group.gate)).toEqual([
+    'lettering',
+    'coat',
+    'final-check',
+    'packed',
+    'shipped',
+  ]);
+  expect(groups.before.map((group) => group.gate)).toEqual(['arrived', 'agreed', 'weight-work']);
+});
+
+test('a group off the route shows only what was written in it', () => {
+  const short = [
+    'requested',
+    'in-mail',
+    'arrived',
+    'agreed',
+    'final-check',
+    'packed',
+    'shipped',
+  ] as const;
+  const place = { route: short, stage: 'agreed', next: 'final-check' } as const;
+  const gates = (written: Set<(typeof entryItems)[number]>) => {
+    const groups = groupsFor(place, written);
+    return [...groups.now, ...groups.later, ...groups.before].map((group) => group.gate);
+  };
+  expect(gates(new Set())).not.toContain('weight-work');
+  expect(gates(new Set(['stations']))).toContain('weight-work');
+});
