@@ -52,13 +52,12 @@ export function CustomerSearch(props: CustomerSearchProps) {
       <Combobox.Target>
         <TextInput
           label="Name, phone or e-mail"
-          description="Type to find a returning customer. Arrow keys choose, Enter takes."
+          description="Type to find a returning customer; the down arrow also offers the shop's own bow. Enter takes the marked line."
           required
           autoComplete="off"
           maxLength={120}
           value={typed}
           error={error ?? (query.isError ? sentenceOf(query.error) : undefined)}
-          onFocus={() => combobox.openDropdown()}
           onClick={() => combobox.openDropdown()}
           onBlur={() => combobox.closeDropdown()}
           onChange={(event) => {

@@ -1,5 +1,5 @@
 import { Button } from '@mantine/core';
-import { type KeyboardEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { api } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { useWho } from '../../api/who.ts';
@@ -80,6 +80,13 @@ function RequestForm({ draft, onTaken }: RequestFormProps) {
   const body = useRef<HTMLFormElement>(null);
   const [isTried, setTried] = useState(false);
   const style = useShootingStyle(form);
+  useEffect(() => {
+    // After the screen's heading took it: typing may begin at once.
+    const frame = requestAnimationFrame(() =>
+      body.current?.querySelector<HTMLElement>('input')?.focus(),
+    );
+    return () => cancelAnimationFrame(frame);
+  }, []);
   const submit = useCommand(api.intake.submit, {
     onDone: ({ id, number }) => {
       draft.finish();

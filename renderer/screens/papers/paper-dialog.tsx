@@ -20,7 +20,7 @@ interface PaperDialogProps {
   onClose: () => void;
 }
 
-/** Shows the paper as it will come out, then prints or saves exactly that. */
+/** Shows the paper as it comes out of the order now; Print and Save make it and record it. */
 export function PaperDialog(props: PaperDialogProps) {
   const { kind, number, onClose } = props;
   const shop = useQuery(orpc.shop.get.queryOptions());

@@ -31,12 +31,14 @@ export function PaperPreview({ file, title }: PaperPreviewProps) {
   const [state, setState] = useState<'drawing' | 'done' | 'failed'>('drawing');
   useEffect(() => {
     const stop = new AbortController();
-    setPages([]);
     setState('drawing');
+    // The old pages stay until new ones are drawn: a paper made anew must not flicker.
+    const drawn: DrawnPage[] = [];
     const draw = async () => {
       for await (const page of drawPages(file, stop.signal)) {
         if (stop.signal.aborted) return;
-        setPages((drawn) => [...drawn, page]);
+        drawn.push(page);
+        setPages([...drawn]);
       }
     };
     draw().then(

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { orpc } from '../../api/client.ts';
+import { useConnection } from '../../api/connection.ts';
 import { isUnanswered } from '../../api/errors.ts';
 import { useWho } from '../../api/who.ts';
 import { ErrorNote } from '../../parts/notes.tsx';
@@ -23,9 +24,11 @@ export function StartUp({ children }: { children: ReactNode }) {
     },
   });
   const { data, error } = status;
+  const lost = useConnection().state === 'lost';
   if (data === undefined) {
+    // A query that asks again forgets its error, so the connection tells waiting from lost.
+    if (lost || isUnanswered(error)) return <Reconnecting />;
     if (error === null) return <OpeningScreen phase="locating" />;
-    if (isUnanswered(error)) return <Reconnecting />;
     return (
       <StartPage title="Tillermark cannot be reached">
         <ErrorNote error={error} onAgain={() => void status.refetch()} />
