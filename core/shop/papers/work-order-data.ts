@@ -1,4 +1,3 @@
-import { drawReferenceLabels } from '../../../shared/bows.ts';
 import { consentLabels, consentStateLabels } from '../../../shared/consents.ts';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { ShopDetails } from '../../../shared/contract/setup.ts';
@@ -22,7 +21,7 @@ function bowFacts(bow: NonNullable<OrderDetail['bow']>): [string, string][] {
       ? 'not marked'
       : bow.markedDrawIn === null
         ? `${decimal(bow.markedWeightLbf)}#, draw not marked`
-        : `${weightText(bow.markedWeightLbf, bow.markedDrawIn, bow.markedDrawReference)} (${drawReferenceLabels[bow.markedDrawReference]})`;
+        : weightText(bow.markedWeightLbf, bow.markedDrawIn, bow.markedDrawReference);
   return [
     ['Marked', marked],
     ['Serial', bow.serial || 'none'],

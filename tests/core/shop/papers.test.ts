@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { editCustomer } from '../../../core/shop/customers/customers.ts';
+import { addFinding } from '../../../core/shop/findings/findings.ts';
 import { getOrder } from '../../../core/shop/orders/detail.ts';
 import { setHandover } from '../../../core/shop/orders/orders.ts';
 import { issuePaper, previewPaper } from '../../../core/shop/papers/papers.ts';
@@ -70,4 +71,18 @@ test('a name that the font cannot write is refused by name, and nothing is recor
     issuePaper(shop.owner, { commandId: newCommandId(), ...choice, action: 'printed' }),
   ).rejects.toMatchObject({ code: 'UNPRINTABLE', message: expect.stringContaining('弓') });
   expect((await getOrder(shop.owner, id)).papers).toEqual([]);
+});
+
+test('a stop finding outdates a tag that was printed before it', async () => {
+  const { shop, id } = await withOrder();
+  const choice = { orderId: id, kind: 'shipping-tag', format: '4x6', copy: 'parcel' } as const;
+  await issuePaper(shop.owner, { commandId: newCommandId(), ...choice, action: 'printed' });
+  await addFinding(shop.owner, {
+    commandId: newCommandId(),
+    orderId: id,
+    grade: 'stop',
+    place: 'lower tip',
+    note: 'overlay lifted',
+  });
+  expect((await getOrder(shop.owner, id)).papers).toMatchObject([{ outdated: true }]);
 });
