@@ -1,54 +1,19 @@
-import { randomUUID } from 'node:crypto';
 import { onTestFinished } from 'vitest';
-import { Core } from '../../core/host/core.ts';
 import { submitIntake } from '../../core/shop/intake/submit.ts';
 import { addScale, checkScale } from '../../core/shop/scales/scales.ts';
-import { addPerson } from '../../core/shop/setup/people.ts';
-import { openShop } from '../../core/shop/setup/shop.ts';
-import type { ShopContext } from '../../core/storage/context.ts';
-import type { Role } from '../../shared/people.ts';
-import { TestClock } from './clock.ts';
-import { bowFields, customerFields, orderFields, shopFields } from './fixtures.ts';
+import { bowFields, customerFields, orderFields } from './fixtures.ts';
+import { furnishShop, type TestShop } from './furnish-shop.ts';
+import { newCommandId } from './new-command-id.ts';
 import { tempFolder } from './temp-folder.ts';
 
-export const newCommandId = () => randomUUID();
+export type { TestShop } from './furnish-shop.ts';
+export { newCommandId } from './new-command-id.ts';
 
-export interface TestShop {
-  core: Core;
-  clock: TestClock;
-  folder: string;
-  owner: ShopContext;
-  as(role: Role): ShopContext;
-}
-
-/** A real shop in a folder of its own: an owner, an office hand, a bench hand. */
+/** A real shop in a folder of its own, which goes when the test ends. */
 export async function testShop(): Promise<TestShop> {
-  const folder = tempFolder();
-  const clock = new TestClock();
-  const core = new Core({ dataFolder: folder, now: clock.now });
-  onTestFinished(() => core.close());
-  const state = await core.settled();
-  if (state.phase !== 'ready') throw new Error(`the shop did not open: ${JSON.stringify(state)}`);
-  const shop = core.shop();
-  const { personId } = await openShop(shop, 'test', {
-    commandId: newCommandId(),
-    shop: shopFields,
-    owner: { name: 'Ida Penn', initials: 'IP' },
-  });
-  const context = (id: string, name: string, role: Role): ShopContext => ({
-    ...shop,
-    actor: { personId: id, name, role, device: 'test' },
-  });
-  const owner = context(personId, 'Ida Penn', 'owner');
-  const people: Partial<Record<Role, ShopContext>> = { owner };
-  for (const [role, name, initials] of [
-    ['office', 'Otto Reed', 'OR'],
-    ['bench', 'Ben Marsh', 'BM'],
-  ] as const) {
-    const { id } = await addPerson(owner, { commandId: newCommandId(), name, initials, role });
-    people[role] = context(id, name, role);
-  }
-  return { core, clock, folder, owner, as: (role) => people[role] ?? owner };
+  const shop = await furnishShop(tempFolder());
+  onTestFinished(() => shop.core.close());
+  return shop;
 }
 
 export interface TestOrder {
