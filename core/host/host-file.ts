@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from '../../shared/zod.ts';
 import { makeFolder } from '../storage/data-folder.ts';
@@ -18,6 +18,13 @@ function read(path: string): HostFile | null {
   }
 }
 
+/** A folder of other things stays as it was found: start-up will refuse it. */
+function isOurs(dataFolder: string): boolean {
+  if (!existsSync(dataFolder)) return true;
+  const names = readdirSync(dataFolder);
+  return names.length === 0 || names.includes('shop.sqlite');
+}
+
 /**
  * Token and port of the browser door, kept in the data folder so that an open tab finds the
  * program again after a restart. Readable by its owner only.
@@ -28,6 +35,7 @@ export function hostFileOf(dataFolder: string): HostFile {
   if (known !== null) return known;
   const fresh = { token: randomBytes(32).toString('hex'), port: usualPort };
   try {
+    if (!isOurs(dataFolder)) return fresh;
     makeFolder(dataFolder);
     writeFileSync(path, JSON.stringify(fresh), { mode: 0o600 });
     chmodSync(path, 0o600);

@@ -1,8 +1,8 @@
 import { spawn } from 'node:child_process';
 import { parseArgs } from 'node:util';
 import { dataFolderOf } from '../storage/data-folder.ts';
-import { startCore } from './core.ts';
-import { hostFileOf } from './host-file.ts';
+import { type Core, startCore } from './core.ts';
+import { type HostFile, hostFileOf } from './host-file.ts';
 import { type HttpDoor, openHttpDoor } from './http-door.ts';
 
 const { values } = parseArgs({
@@ -26,25 +26,32 @@ function openBrowser(url: string): void {
   child.unref();
 }
 
-async function door(
-  core: Awaited<ReturnType<typeof startCore>>,
-  folder: string,
-): Promise<HttpDoor> {
-  const { token, port } = hostFileOf(folder);
-  const wanted = values.port === undefined ? port : Number(values.port);
+/** The port asked for on the command line, or null where none was. */
+function askedPort(): number | null {
+  if (values.port === undefined) return null;
+  const port = Number(values.port);
+  if (Number.isInteger(port) && port >= 0 && port <= 65_535) return port;
+  console.error(`--port=${values.port} is no port. Give a number from 0 (any free one) to 65535.`);
+  process.exit(1);
+}
+
+/** The usual port of this shop, or any free one where another program has it. */
+async function openDoor(core: Core, { token, port }: HostFile): Promise<HttpDoor> {
+  const asked = askedPort();
   try {
-    return await openHttpDoor(core, { port: wanted, token });
+    return await openHttpDoor(core, { port: asked ?? port, token });
   } catch (error) {
     const taken = error instanceof Error && 'code' in error && error.code === 'EADDRINUSE';
-    if (!taken || values.port !== undefined) throw error;
+    if (!taken || asked !== null) throw error;
     return openHttpDoor(core, { port: 0, token });
   }
 }
 
 const dataFolder = dataFolderOf({ argument: values.data });
+const hostFile = hostFileOf(dataFolder);
 const core = await startCore({ dataFolder });
-const http = await door(core, dataFolder);
-const address = `${http.url}#token=${hostFileOf(dataFolder).token}`;
+const http = await openDoor(core, hostFile);
+const address = `${http.url}#token=${hostFile.token}`;
 console.log(`Tillermark is open at ${address}`);
 if (values.open && !values['no-open']) openBrowser(address);
 

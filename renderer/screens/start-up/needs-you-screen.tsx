@@ -10,7 +10,7 @@ import { RestoreBackup } from './restore-backup.tsx';
 import { StartPage } from './start-page.tsx';
 
 const titles: Record<StartUpReason, string> = {
-  'wrong-folder': 'The data folder is not there',
+  'wrong-folder': 'This folder holds no shop',
   'not-our-file': 'The shop file is not a Tillermark file',
   'not-writable': 'The data folder cannot be written',
   locked: 'The shop is already open',
