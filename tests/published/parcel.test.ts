@@ -1,0 +1,97 @@
+import { describe, expect, test } from 'vitest';
+import {
+  assessParcel,
+  type CarrierProfile,
+  type Parcel,
+  parcelSize,
+} from '../../core/parcel/index.ts';
+
+const box = (a: number, b: number, c: number): Parcel => ({
+  shape: 'box',
+  sidesIn: [a, b, c],
+  weightLb: 1,
+});
+const exact = { rounding: 'none', tubes: 'round' } as const;
+
+/** A profile with nothing but the rule under test. */
+const plain: CarrierProfile = {
+  name: 'under test',
+  asOf: '2026-01-26',
+  rounding: 'none',
+  tubes: 'round',
+  accepted: {},
+  dimensional: { divisor: 139, overIn3: null },
+  surcharges: [],
+};
+
+describe('length and girth', () => {
+  test.each([
+    // USPS, Quick Service Guide 201e (edition of 2016-06-06): length 10, girth 8+5+8+5.
+    { parcel: box(10, 8, 5), girth: 26, sum: 36 },
+    // Parcel size guides of the trade press: 30 x 10 x 10 and 12 x 8 x 5 (the sum of the second derived).
+    { parcel: box(10, 30, 10), girth: 40, sum: 70 },
+    { parcel: box(12, 8, 5), girth: 26, sum: 38 },
+  ])('$parcel.sidesIn in: girth $girth, length plus girth $sum', ({ parcel, girth, sum }) => {
+    const size = parcelSize(parcel, exact);
+    expect(size.girthIn).toBe(girth);
+    expect(size.lengthPlusGirthIn).toBe(sum);
+  });
+
+  test('a three-sided tube 20 in long with 6 in sides: girth 18, sum 38', () => {
+    // USPS, Quick Service Guide 201e.
+    const tube: Parcel = { shape: 'three-sided-tube', lengthIn: 20, sideIn: 6, weightLb: 1 };
+    expect(parcelSize(tube, exact)).toMatchObject({ girthIn: 18, lengthPlusGirthIn: 38 });
+  });
+
+  test('a round tube 66 in long and 4 in across: round it 12.57, as a box 16', () => {
+    // Derived from the two rules: girth round the tube (postal), extreme points (private carriers).
+    const tube: Parcel = { shape: 'round-tube', lengthIn: 66, diameterIn: 4, weightLb: 1 };
+    expect(parcelSize(tube, exact).girthIn).toBeCloseTo(12.566, 3);
+    expect(parcelSize(tube, { rounding: 'none', tubes: 'as-box' })).toMatchObject({
+      girthIn: 16,
+      lengthPlusGirthIn: 82,
+    });
+  });
+});
+
+describe('dimensional weight', () => {
+  test.each([
+    // Parcel Industry, "Decoding Dimensional Weight": 990/139 = 7.12, billed 8 lb.
+    { sides: [11, 10, 9], rounding: 'none', billed: 8 },
+    // The same article before August 2025, sides as measured: 4.21, billed 5 lb.
+    { sides: [11.1, 8.5, 6.2], rounding: 'none', billed: 5 },
+    // From August 2025 every fraction of an inch goes up: 12 x 9 x 7 = 756, 5.44, billed 6 lb.
+    { sides: [11.1, 8.5, 6.2], rounding: 'next-inch', billed: 6 },
+    // The same rule in another worked example: 12 x 9 x 5 = 540, 3.88, billed 4 lb.
+    { sides: [11.1, 8.1, 4.1], rounding: 'next-inch', billed: 4 },
+  ] as const)(
+    '$sides in, sides rounded $rounding, divisor 139: $billed lb',
+    ({ sides, rounding, billed }) => {
+      const parcel: Parcel = { shape: 'box', sidesIn: sides, weightLb: 1 };
+      expect(assessParcel(parcel, { ...plain, rounding }).billableLb).toBe(billed);
+    },
+  );
+
+  test('20 x 14 x 6 in is 1680 cubic inches and not over 1728: weight counts, volume does not', () => {
+    // USPS Customer Support Ruling PS-340.
+    const postal = { ...plain, dimensional: { divisor: 166, overIn3: 1728 } };
+    expect(assessParcel(box(20, 14, 6), postal)).toMatchObject({
+      volumeIn3: 1680,
+      dimensionalLb: null,
+    });
+  });
+
+  test.each([
+    // Derived from the divisors 166 and 139, for boxes that bows go in.
+    { sides: [72, 6, 6], divisor: 166, billed: 16 },
+    { sides: [72, 6, 6], divisor: 139, billed: 19 },
+    { sides: [74, 10, 6], divisor: 166, billed: 27 },
+    { sides: [74, 10, 6], divisor: 139, billed: 32 },
+    { sides: [66, 5, 5], divisor: 139, billed: 12 },
+    { sides: [30, 24, 24], divisor: 139, billed: 125 },
+  ] as const)('$sides in, divisor $divisor: $billed lb', ({ sides, divisor, billed }) => {
+    const parcel: Parcel = { shape: 'box', sidesIn: sides, weightLb: 1 };
+    const profile = { ...plain, dimensional: { divisor, overIn3: null } };
+    expect(assessParcel(parcel, profile).billableLb).toBe(billed);
+  });
+});
