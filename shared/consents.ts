@@ -20,6 +20,9 @@ export const consentLabels: Record<ConsentKind, string> = {
   undershoot: 'Weight below the target',
 };
 
+/** Longest text a customer is asked, characters. Twenty long findings and the words around them fit. */
+export const consentTextMax = 40_000;
+
 export const answers = ['granted', 'declined', 'withdrawn'] as const;
 export const answer = z.enum(answers);
 export type Answer = z.infer<typeof answer>;

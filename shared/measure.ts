@@ -15,6 +15,11 @@ function gcd(a: number, b: number): number {
   return b === 0 ? a : gcd(b, a % b);
 }
 
+/** A difference of measured values without binary dust: 32.2 - 31.7 is half a pound, not a hair more. */
+export function difference(a: number, b: number): number {
+  return Number((a - b).toFixed(6));
+}
+
 /** A number without trailing zeros, at most `digits` decimals. */
 export function decimal(value: number, digits = 1): string {
   return String(Number(value.toFixed(digits)));
@@ -39,5 +44,6 @@ export function inchGlyph(inches: number): string {
 
 /** Draw weight as written on a bow: `45# @ 28"`. Always with the draw length it was measured at. */
 export function weightAtDraw(forceLbf: number, drawIn: number): string {
-  return `${decimal(forceLbf)}# @ ${decimal(drawIn, 2)}"`;
+  // Four decimals hold a sixteenth exactly: a draw a hair off 28 in must not read as 28 in.
+  return `${decimal(forceLbf)}# @ ${decimal(drawIn, 4)}"`;
 }

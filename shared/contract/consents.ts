@@ -1,4 +1,4 @@
-import { answer, channel, consentKind, consentState } from '../consents.ts';
+import { answer, channel, consentKind, consentState, consentTextMax } from '../consents.ts';
 import { changed, id, instant, line, requiredLine, text } from '../fields.ts';
 import { z } from '../zod.ts';
 import { command, commandInput, officeRoles, query } from './base.ts';
@@ -21,10 +21,10 @@ const consentAnswer = z.object({
 export const consent = z.object({
   id,
   kind: consentKind,
-  text: text(8000),
+  text: text(consentTextMax),
   textSha256: sha256,
   /** What the text refers to, frozen when it was asked. */
-  subject: text(8000),
+  subject: text(consentTextMax),
   state: consentState,
   askedAt: instant,
   askedHow: line(200),
@@ -37,13 +37,13 @@ export const consents = {
   /** The text the shop would ask now, for reading and changing before it is asked. */
   propose: query()
     .input(z.strictObject({ orderId: id, kind: consentKind }))
-    .output(z.object({ text: text(8000), subject: text(8000) })),
+    .output(z.object({ text: text(consentTextMax), subject: text(consentTextMax) })),
   ask: command(officeRoles)
     .input(
       commandInput({
         orderId: id,
         kind: consentKind,
-        text: text(8000).min(20, 'The text the customer is asked may not be empty.'),
+        text: text(consentTextMax).min(20, 'The text the customer is asked may not be empty.'),
         askedHow: requiredLine(200),
       }),
     )

@@ -5,7 +5,7 @@ import { query } from './base.ts';
 export const found = z.object({
   kind: z.enum(['order', 'customer', 'bow']),
   id,
-  title: line(300),
+  title: line(400),
   subtitle: line(300),
 });
 export type Found = z.infer<typeof found>;

@@ -33,7 +33,7 @@ export const orderCard = z.object({
   customerId: id.nullable(),
   customerName: line(120),
   bowId: id.nullable(),
-  bowLine: line(300),
+  bowLine: line(400),
   services: z.array(service).max(20),
   route: z.array(stage).max(20),
   stage,

@@ -52,6 +52,26 @@ test('a second program on the same folder is told that the shop is open elsewher
   expect((await client.system.resolve({ choice: 'try-again' })).startUp.phase).toBe('ready');
 });
 
+test('two people who answer a start-up screen at once open the shop once', async () => {
+  const folder = tempFolder();
+  const first = coreAt(folder);
+  await first.settled();
+  const second = coreAt(folder);
+  await second.settled();
+  await first.close();
+  const door = await httpDoor(second);
+  const answers = await Promise.allSettled(
+    [door.client(''), door.client(''), door.client('')].map((client) =>
+      client.system.resolve({ choice: 'try-again' }),
+    ),
+  );
+  expect(answers.some((answer) => answer.status === 'fulfilled')).toBe(true);
+  for (const answer of answers) {
+    if (answer.status === 'rejected') expect(answer.reason).toMatchObject({ code: 'CONFLICT' });
+  }
+  expect((await second.status()).startUp.phase).toBe('ready');
+});
+
 test('the address of the program survives a restart, and only its owner can read it', async () => {
   const folder = tempFolder();
   const known = hostFileOf(folder);

@@ -2,11 +2,13 @@ import type { BowFields } from '../../../shared/contract/bows.ts';
 import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
+import { closedStages } from '../../../shared/stages.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
 import type { BowRow } from '../../storage/tables.ts';
 import { matchingIds } from '../find/find.ts';
 import { cardsWhere } from '../orders/cards.ts';
+import { noteOnOpenOrders } from '../orders/history.ts';
 import { changedOf, notFound } from '../record.ts';
 import { bowColumns, bowOf } from './bow-row.ts';
 
@@ -38,7 +40,7 @@ export async function getBow(shop: OpenShop, id: string): Promise<ContractOutput
     .executeTakeFirst();
   if (row === undefined) throw notFound('bow', id);
   const orders = await cardsWhere(shop, (query) => query.where('shop_order.bow_id', '=', id));
-  return { bow: bowOf(row), ownerName: row.owner_name ?? 'the shop', orders };
+  return { bow: bowOf(row), ownerName: row.owner_name ?? 'the shop', orders: orders.slice(0, 500) };
 }
 
 /** A marking must say at which draw, and a bow is not marked past its own safe draw. */
@@ -87,11 +89,37 @@ export function addBow(ctx: ShopContext, input: ContractInputs['bows']['add']): 
   });
 }
 
+/** A safe draw found to be shorter must not leave an open order planning past it. */
+async function refusePlannedPast(
+  trx: CommandTransaction,
+  bowId: string,
+  maxSafeDrawIn: number | null,
+): Promise<void> {
+  if (maxSafeDrawIn === null) return;
+  const order = await trx.db
+    .selectFrom('shop_order')
+    .select(['number', 'target_draw_in'])
+    .where('bow_id', '=', bowId)
+    .where('target_draw_in', '>', maxSafeDrawIn)
+    .where('stage', 'not in', closedStages)
+    .executeTakeFirst();
+  if (order === undefined) return;
+  throw new ShopError(
+    'CONFLICT',
+    `Order ${order.number} plans a draw of ${order.target_draw_in}" for this bow.`,
+    { maxSafeDrawIn: 'Change the target of that order first.' },
+  );
+}
+
 export function editBow(ctx: ShopContext, input: ContractInputs['bows']['edit']): Promise<Changed> {
   const { commandId, id, rowVersion, ...fields } = input;
   return runCommand(ctx, { id: commandId, name: 'bows.edit' }, async (trx) => {
     refuseOddMarking(fields);
     trx.about({ bowId: id });
-    return changedOf(await trx.update('bow', id, rowVersion, bowColumns(fields)));
+    await refusePlannedPast(trx, id, fields.maxSafeDrawIn);
+    const row = await trx.update('bow', id, rowVersion, bowColumns(fields));
+    const line = { kind: 'bow-details', summary: 'Bow details changed' };
+    await noteOnOpenOrders(trx, ctx, { bowId: id }, line);
+    return changedOf(row);
   });
 }

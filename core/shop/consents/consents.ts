@@ -1,4 +1,9 @@
-import { type answers, channelLabels, consentLabels } from '../../../shared/consents.ts';
+import {
+  type answers,
+  channelLabels,
+  consentLabels,
+  consentTextMax,
+} from '../../../shared/consents.ts';
 import type { Consent } from '../../../shared/contract/consents.ts';
 import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
@@ -33,29 +38,32 @@ export async function consentsOf(shop: OpenShop, order: OrderRow): Promise<Conse
   const subjects = await subjectsNow(shop.read, order);
   const people = await shop.read.selectFrom('person').select(['id', 'name']).execute();
   const nameOf = (id: string) => people.find((person) => person.id === id)?.name ?? '';
-  return stored.toReversed().map((row) => ({
-    id: row.id,
-    kind: row.kind,
-    text: row.text,
-    textSha256: row.text_sha256,
-    subject: row.subject,
-    state: stateOf(row, subjects[row.kind]),
-    askedAt: row.asked_at,
-    askedHow: row.asked_how,
-    askedBy: nameOf(row.asked_by),
-    answers: row.answers.map((answer) => ({
-      id: answer.id,
-      answer: answer.answer,
-      answeredAt: answer.answered_at,
-      channel: answer.channel,
-      answeredBy: answer.answered_by,
-      contact: answer.contact,
-      words: answer.words,
-      costChangeCents: answer.cost_change_cents,
-      recordedBy: nameOf(answer.recorded_by),
-      recordedAt: answer.recorded_at,
-    })),
-  }));
+  return stored
+    .toReversed()
+    .slice(0, 200)
+    .map((row) => ({
+      id: row.id,
+      kind: row.kind,
+      text: row.text,
+      textSha256: row.text_sha256,
+      subject: row.subject,
+      state: stateOf(row, subjects[row.kind]),
+      askedAt: row.asked_at,
+      askedHow: row.asked_how,
+      askedBy: nameOf(row.asked_by),
+      answers: row.answers.map((answer) => ({
+        id: answer.id,
+        answer: answer.answer,
+        answeredAt: answer.answered_at,
+        channel: answer.channel,
+        answeredBy: answer.answered_by,
+        contact: answer.contact,
+        words: answer.words,
+        costChangeCents: answer.cost_change_cents,
+        recordedBy: nameOf(answer.recorded_by),
+        recordedAt: answer.recorded_at,
+      })),
+    }));
 }
 
 async function customersOrder(db: OpenShop['read'], orderId: string) {
@@ -93,6 +101,11 @@ export async function proposeConsent(
     bowLine: bow === undefined ? 'not identified yet' : bowLine(bow),
     subject,
   });
+  if (text.length > consentTextMax) {
+    throw new ShopError('CONFLICT', 'There is more to tell than one text can hold.', {
+      kind: 'Shorten or resolve some of the findings first.',
+    });
+  }
   return { text, subject };
 }
 
@@ -178,6 +191,7 @@ export function answerConsent(
       );
     }
     refuseThinEvidence(input);
+    refuseFutureAnswer(input.answeredAt, trx.at);
     await refuseOddOrder(trx, consent.id, input.answer);
     await refuseOutdated(trx, consent.order_id, consent.id, input.answer);
     const row = await trx.insert('consent_answer', {
@@ -197,7 +211,7 @@ export function answerConsent(
     await note(trx, ctx, consent.order_id, {
       kind: 'consent',
       summary: `${consentLabels[consent.kind]}: ${input.answer} by ${input.answeredBy} (${channelLabels[input.channel]})`,
-      reason: input.words === '' ? null : input.words.replaceAll('\n', ' ').slice(0, 400),
+      reason: input.words === '' ? null : input.words,
     });
     return changedOf(row);
   });
@@ -213,6 +227,16 @@ function refuseThinEvidence(input: ContractInputs['consents']['answer']): void {
       words: 'Write down the words agreed.',
     });
   }
+}
+
+/** A day of grace, so that no clock or time zone gets in the way of an honest answer. */
+const graceMs = 24 * 60 * 60 * 1000;
+
+function refuseFutureAnswer(answeredAt: string, now: string): void {
+  if (Date.parse(answeredAt) <= Date.parse(now) + graceMs) return;
+  throw new ShopError('BAD_INPUT', 'This answer is dated in the future.', {
+    answeredAt: 'Give the day and time of the answer.',
+  });
 }
 
 async function refuseOddOrder(

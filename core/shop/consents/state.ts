@@ -6,6 +6,7 @@ import type { StoredConsent } from './stored.ts';
 export function stateOf(consent: StoredConsent, subjectNow: string): ConsentState {
   const last = consent.answers.at(-1);
   if (last?.answer === 'declined' || last?.answer === 'withdrawn') return last.answer;
+  if (consent.otherBow) return 'outdated';
   if (consent.subject_sha256 !== sha256(subjectNow)) return 'outdated';
   return last === undefined ? 'waiting' : 'granted';
 }

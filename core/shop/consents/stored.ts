@@ -3,6 +3,8 @@ import type { ConsentAnswerRow, ConsentRow } from '../../storage/tables.ts';
 
 export interface StoredConsent extends ConsentRow {
   answers: ConsentAnswerRow[];
+  /** Another bow has been put on the order since this was asked. */
+  otherBow: boolean;
 }
 
 /** Consents of the given orders with their answers, both in the order they were recorded. */
@@ -26,8 +28,15 @@ export async function storedConsents(
     .orderBy('consent_answer.recorded_at')
     .orderBy('consent_answer.id')
     .execute();
+  const bowChanges = await db
+    .selectFrom('order_history')
+    .select(['order_id', 'at'])
+    .where('order_id', 'in', orderIds)
+    .where('kind', '=', 'bow')
+    .execute();
   return rows.map((row) => ({
     ...row,
+    otherBow: bowChanges.some(({ order_id, at }) => order_id === row.order_id && at > row.asked_at),
     answers: answers.filter((answer) => answer.consent_id === row.id),
   }));
 }

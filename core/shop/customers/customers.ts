@@ -7,6 +7,7 @@ import type { CustomerRow } from '../../storage/tables.ts';
 import { bowOf } from '../bows/bow-row.ts';
 import { matchingIds } from '../find/find.ts';
 import { cardsWhere } from '../orders/cards.ts';
+import { noteOnOpenOrders } from '../orders/history.ts';
 import { changedOf, notFound } from '../record.ts';
 import { customerColumns, customerOf } from './customer-row.ts';
 
@@ -41,9 +42,10 @@ export async function getCustomer(
     .selectAll()
     .where('customer_id', '=', id)
     .orderBy('created_at', 'desc')
+    .limit(500)
     .execute();
   const orders = await cardsWhere(shop, (query) => query.where('shop_order.customer_id', '=', id));
-  return { customer: customerOf(row), bows: bows.map(bowOf), orders };
+  return { customer: customerOf(row), bows: bows.map(bowOf), orders: orders.slice(0, 500) };
 }
 
 export async function insertCustomer(
@@ -72,6 +74,9 @@ export function editCustomer(
   const { commandId, id, rowVersion, ...fields } = input;
   return runCommand(ctx, { id: commandId, name: 'customers.edit' }, async (trx) => {
     trx.about({ customerId: id });
-    return changedOf(await trx.update('customer', id, rowVersion, customerColumns(fields)));
+    const row = await trx.update('customer', id, rowVersion, customerColumns(fields));
+    const line = { kind: 'customer', summary: 'Customer details changed' };
+    await noteOnOpenOrders(trx, ctx, { customerId: id }, line);
+    return changedOf(row);
   });
 }

@@ -22,6 +22,7 @@ export async function entriesOf(shop: OpenShop, orderId: string): Promise<Entry[
     .where('order_id', '=', orderId)
     .orderBy('recorded_at', 'desc')
     .orderBy('entry.id', 'desc')
+    .limit(2000)
     .execute();
   return rows.map((row) => ({
     id: row.id,
@@ -69,11 +70,7 @@ export function recordEntry(
     const trouble = input.outcome === 'ok' ? '' : ' (not in order)';
     await note(trx, ctx, order.id, {
       kind: 'entry',
-      summary:
-        `${kind.label}${trouble}${input.note === '' ? '' : `: ${input.note.replaceAll('\n', ' ')}`}`.slice(
-          0,
-          1000,
-        ),
+      summary: `${kind.label}${trouble}${input.note === '' ? '' : `: ${input.note}`}`,
       reason: overridden ? (input.override?.reason ?? null) : null,
     });
     return { outcome: 'recorded', ...changedOf(row) };

@@ -4,19 +4,24 @@ import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
 import { runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
+import type { OrderRow } from '../../storage/tables.ts';
 import { note } from '../orders/history.ts';
 import { readOrder } from '../orders/order-row.ts';
 import { changedOf, notFound } from '../record.ts';
+import { openStops, stopsOf } from './open-stops.ts';
 
-export async function findingsOf(shop: OpenShop, orderId: string): Promise<Finding[]> {
+/** Findings of an order, newest first, with those of other orders that still stop its bow. */
+export async function findingsOf(shop: OpenShop, order: OrderRow): Promise<Finding[]> {
+  const stops = stopsOf(await openStops(shop.read), order).map((stop) => stop.id);
   const rows = await shop.read
     .selectFrom('finding')
     .innerJoin('person', 'person.id', 'finding.found_by')
     .selectAll('finding')
     .select('person.name as person_name')
-    .where('order_id', '=', orderId)
+    .where((eb) => eb.or([eb('order_id', '=', order.id), eb('finding.id', 'in', stops)]))
     .orderBy('found_at', 'desc')
     .orderBy('finding.id', 'desc')
+    .limit(500)
     .execute();
   return rows.map((row) => ({
     id: row.id,
@@ -50,6 +55,8 @@ export function addFinding(
       resolved_at: null,
       resolved_how: null,
     });
+    // Whoever is about to move the order on an older view must look again first.
+    if (input.grade === 'stop') await trx.update('shop_order', order.id, null, {});
     await note(trx, ctx, order.id, {
       kind: 'finding',
       summary: `Finding (${input.grade}): ${input.place}`,
@@ -86,7 +93,7 @@ export function resolveFinding(
     await note(trx, ctx, finding.order_id, {
       kind: 'finding',
       summary: `Resolved (${finding.grade}): ${finding.place}`,
-      reason: input.how.slice(0, 400),
+      reason: input.how,
     });
     return changedOf(row);
   });

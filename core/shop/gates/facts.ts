@@ -6,6 +6,7 @@ import type { EntryRow, FindingRow, OrderRow } from '../../storage/tables.ts';
 import { consentStateNow } from '../consents/state.ts';
 import { type StoredConsent, storedConsents } from '../consents/stored.ts';
 import { subjectsOf } from '../consents/subject.ts';
+import { openStops, stopsOf } from '../findings/open-stops.ts';
 import { routeOf, servicesOf } from '../orders/order-json.ts';
 import { type StoredReading, storedReadings } from '../readings/stored.ts';
 import { sessionWeights, weightAtAmoDraw } from '../readings/weights.ts';
@@ -30,10 +31,10 @@ export interface GateFacts {
   entry(item: EntryItem): { outcome: 'ok' | 'not-ok'; recordedAt: string } | null;
   /** Arrival weighing on a scale checked inside its limit. */
   arrivalWeighed: boolean;
-  /** Latest weighing after sanding, AMO, at the target's draw, pound-force. */
+  /** Latest weighing after sanding and the last bite, AMO, at the target's draw, pound-force. */
   afterSandingLbf: number | null;
   afterSandingWeighed: boolean;
-  /** Every AMO weight measured, oldest first. */
+  /** Every AMO weight measured since the last bite, oldest first. */
   measured: readonly MeasuredWeight[];
   /** Instant of the latest bite, tiller reading and glass check; null where there is none. */
   lastRemovalAt: string | null;
@@ -66,6 +67,8 @@ interface Rows {
   order: OrderRow;
   entries: EntryRow[];
   findings: FindingRow[];
+  /** Open stop findings of the bow, whichever order they were noted on. */
+  openStops: number;
   readings: StoredReading[];
   consents: StoredConsent[];
   addressKnown: boolean;
@@ -77,7 +80,11 @@ export function factsOf(rows: Rows): GateFacts {
   const { order } = rows;
   const entries = latestEntries(rows.entries);
   const readings = rows.readings.filter(alive);
-  const sanded = readings.filter((reading) => reading.phase === 'after-sanding');
+  const lastRemovalAt = entries.get('removal')?.recorded_at ?? null;
+  const sinceBite = readings.filter(
+    (reading) => lastRemovalAt === null || reading.weighed_at > lastRemovalAt,
+  );
+  const sanded = sinceBite.filter((reading) => reading.phase === 'after-sanding');
   const subjects = subjectsOf({ order, findings: rows.findings, readings });
   const drawIn = order.target_draw_in;
   const last = sanded.at(-1);
@@ -87,7 +94,7 @@ export function factsOf(rows: Rows): GateFacts {
     route: routeOf(order),
     shopsOwn: rows.ownerId === null,
     bowIdentified: order.bow_id !== null,
-    openStops: open.filter((finding) => finding.grade === 'stop').length,
+    openStops: rows.openStops,
     openWatches: open.filter((finding) => finding.grade === 'watch').length,
     targetLbf: order.target_weight_lbf,
     targetDrawIn: drawIn,
@@ -106,10 +113,10 @@ export function factsOf(rows: Rows): GateFacts {
         ? null
         : weightAtAmoDraw(last.pulls, last.draw_reference, drawIn),
     afterSandingWeighed: last !== undefined,
-    measured: readings
+    measured: sinceBite
       .filter((reading) => reading.draw_reference === 'amo')
       .flatMap((reading) => sessionWeights(reading.pulls, reading.draw_reference)),
-    lastRemovalAt: entries.get('removal')?.recorded_at ?? null,
+    lastRemovalAt,
     tillerReadAt: latest(
       entries.get('tiller-read')?.recorded_at,
       readings.filter((reading) => reading.tiller_in !== null).at(-1)?.weighed_at,
@@ -145,6 +152,7 @@ export async function readFacts(db: OpenShop['read'], order: OrderRow): Promise<
     order,
     entries,
     findings,
+    openStops: stopsOf(await openStops(db), order).length,
     readings: await storedReadings(db, [order.id]),
     consents: await storedConsents(db, [order.id]),
     addressKnown: order.ship_to.trim() !== '' || addressed,

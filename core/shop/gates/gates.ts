@@ -14,7 +14,8 @@ export function missingAt(gate: Gate, facts: GateFacts): MissingItem[] {
       {
         item: requirement.item,
         gate,
-        sentence,
+        // Sentences quote what was typed, which may be long or run over several lines.
+        sentence: sentence.replaceAll(/\p{Cc}+/gu, ' ').slice(0, 400),
         section: requirement.section,
         opens: requirement.opens,
         override: requirement.override(facts),

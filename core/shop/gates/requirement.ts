@@ -19,6 +19,8 @@ type Options = {
   when?: (facts: GateFacts) => boolean;
   override?: MissingItem['override'];
   item?: string;
+  /** Counts only when it was written after the last bite. */
+  sinceLastBite?: boolean;
 };
 
 const always = () => true;
@@ -31,6 +33,8 @@ export function needsEntry(item: EntryItem, sentence: string, options: Options =
     missing: (facts) => {
       const entry = facts.entry(item);
       if (entry === null) return sentence;
+      const bite = options.sinceLastBite === true ? facts.lastRemovalAt : null;
+      if (bite !== null && entry.recordedAt <= bite) return sentence;
       return entry.outcome === 'ok' ? null : `${entryKinds[item].label}: recorded as not in order.`;
     },
     section: 'bench-log',

@@ -1,5 +1,5 @@
 import type { Gate } from '../../../shared/gates.ts';
-import { decimal } from '../../../shared/measure.ts';
+import { decimal, difference } from '../../../shared/measure.ts';
 import type { Service } from '../../../shared/stages.ts';
 import type { GateFacts } from './facts.ts';
 import { inscribedWeightTrouble } from './inscribed-weight.ts';
@@ -64,12 +64,12 @@ const weighedAfterSanding = needs(
   'weighed-after-sanding',
   'weighings',
   (facts) => {
-    if (!facts.afterSandingWeighed) return 'No weighing after sanding.';
+    if (!facts.afterSandingWeighed) return 'No weighing after sanding and the last bite.';
     if (!hasTarget(facts)) return null;
     if (facts.afterSandingLbf === null) {
       return `The weighing after sanding was not taken at the target's draw, ${facts.targetDrawIn}" AMO.`;
     }
-    const over = facts.afterSandingLbf - (facts.targetLbf ?? 0);
+    const over = difference(facts.afterSandingLbf, facts.targetLbf ?? 0);
     return over > tolerance.overLbf ? `Still ${decimal(over)} lb above the target.` : null;
   },
   { when: losesWeight, opens: 'after-sanding' },
@@ -78,7 +78,17 @@ const weighedAfterSanding = needs(
 const isUndershot = (facts: GateFacts) =>
   facts.targetLbf !== null &&
   facts.afterSandingLbf !== null &&
-  facts.targetLbf - facts.afterSandingLbf > tolerance.underLbf;
+  difference(facts.targetLbf, facts.afterSandingLbf) > tolerance.underLbf;
+
+/** What was agreed must still stand whenever work begins: withdrawn, or overtaken by an edit, it does not. */
+const agreedConsents: Requirement[] = [
+  needsConsent('price-and-scope'),
+  needsConsent('alteration-acknowledgement', altersBow),
+  needsConsent(
+    'expected-weight-loss',
+    (facts) => has('strip-refinish')(facts) && !has('reduce-weight')(facts),
+  ),
+];
 
 const inscriptionWritten = needs(
   'inscription',
@@ -136,12 +146,7 @@ export const gateTable: Record<Gate, readonly Requirement[]> = {
         when: has('reduce-weight'),
       },
     ),
-    needsConsent('price-and-scope'),
-    needsConsent('alteration-acknowledgement', altersBow),
-    needsConsent(
-      'expected-weight-loss',
-      (facts) => has('strip-refinish')(facts) && !has('reduce-weight')(facts),
-    ),
+    ...agreedConsents,
   ],
   'weight-work': [
     arrivalWeighing,
@@ -149,9 +154,10 @@ export const gateTable: Record<Gate, readonly Requirement[]> = {
     needsEntry('stations', 'No limb widths and thicknesses, nor the wider band accepted.'),
     needsEntry('plan-accepted', 'No weight plan accepted.'),
     needsEntry('bare-glass', 'Not noted that the glass is bare or that no thinning is planned.'),
+    ...agreedConsents,
   ],
-  bite: [noOpenStop, glassCheck, tillerSinceBite],
-  'strip-sand': [],
+  bite: [noOpenStop, needsConsent('alteration-acknowledgement'), glassCheck, tillerSinceBite],
+  'strip-sand': agreedConsents,
   finish: [
     weighedAfterSanding,
     needsConsent('undershoot', isUndershot),
@@ -161,6 +167,7 @@ export const gateTable: Record<Gate, readonly Requirement[]> = {
       'air',
       'Air not read: inside the sheet, and the surface 3 C (a 5.4 F difference) above dew point.',
     ),
+    ...agreedConsents,
   ],
   lettering: [inscriptionWritten, inscribedWeight, needsConsent('marking-approval')],
   'first-clear': [
@@ -171,13 +178,17 @@ export const gateTable: Record<Gate, readonly Requirement[]> = {
   coat: coatRequirements,
   cure: [],
   'final-check': [
+    noOpenStop,
     needsEntry('string-and-flex', 'Not noted that the time to string and flex has passed.', {
       when: onRoute('finish'),
     }),
   ],
   packed: [
     noOpenStop,
-    needsEntry('final-safety', 'Not flexed twenty times and looked over.', { override: 'never' }),
+    needsEntry('final-safety', 'Not flexed twenty times and looked over.', {
+      override: 'never',
+      sinceLastBite: true,
+    }),
     needsEntry('final-looks', 'Finish and markings not looked over.'),
     needsEntry('belongings-back', 'Belongings not ticked back.'),
     needsEntry('paid-or-terms', 'Not paid and no terms noted.'),

@@ -3,7 +3,8 @@ import type { ShopContext } from '../../storage/context.ts';
 
 function titleOf(body: DraftBody): string {
   const name = body.customerName;
-  return typeof name === 'string' && name.trim() !== '' ? name.trim().slice(0, 200) : 'No name yet';
+  const title = typeof name === 'string' ? name.replaceAll(/\p{Cc}+/gu, ' ').trim() : '';
+  return title === '' ? 'No name yet' : title.slice(0, 200);
 }
 
 /** Half-typed requests of this person, newest first. */

@@ -4,6 +4,7 @@ import type { OpenShop } from '../../storage/context.ts';
 import type { BowRow, HoldRow, OrderRow, Tables } from '../../storage/tables.ts';
 import { bowLine } from '../bows/bow-line.ts';
 import { storedConsents } from '../consents/stored.ts';
+import { openStops, stopsOf } from '../findings/open-stops.ts';
 import { storedReadings } from '../readings/stored.ts';
 import { routeOf, servicesOf } from './order-json.ts';
 import { weightStoryOf } from './weight-story.ts';
@@ -45,13 +46,7 @@ async function related(shop: OpenShop, orders: readonly OrderRow[]) {
       .where('order_id', 'in', ids)
       .where('released_at', 'is', null)
       .execute(),
-    shop.read
-      .selectFrom('finding')
-      .select('order_id')
-      .where('order_id', 'in', ids)
-      .where('grade', '=', 'stop')
-      .where('resolved_at', 'is', null)
-      .execute(),
+    openStops(shop.read),
     storedReadings(shop.read, ids),
     storedConsents(shop.read, ids),
   ]);
@@ -98,7 +93,7 @@ export async function cardsWhere(
       estimateCents: order.estimate_cents,
       weights: weightStoryOf(order, rest.readings.get(order.id) ?? []),
       hold: hold === undefined ? null : holdOf(hold),
-      openStops: rest.stops.filter((stop) => stop.order_id === order.id).length,
+      openStops: stopsOf(rest.stops, order).length,
       waitingConsents: consents.filter((consent) => consent.answers.length === 0).length,
     };
   });

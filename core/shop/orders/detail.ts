@@ -50,6 +50,7 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
     .selectAll()
     .where('order_id', '=', id)
     .orderBy('since', 'desc')
+    .limit(200)
     .execute();
   return {
     card,
@@ -68,7 +69,7 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
     next: await nextStep(shop, order),
     holds: holds.map(holdOf),
     entries: await entriesOf(shop, id),
-    findings: await findingsOf(shop, id),
+    findings: await findingsOf(shop, order),
     readings: await readingsOf(shop, id),
     consents: await consentsOf(shop, order),
     papers: await papersOf(shop, order),

@@ -1,5 +1,5 @@
 import type { HistoryItem } from '../../../shared/contract/orders.ts';
-import type { Stage } from '../../../shared/stages.ts';
+import { closedStages, type Stage } from '../../../shared/stages.ts';
 import type { CommandTransaction } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
 
@@ -9,6 +9,14 @@ export interface HistoryNote {
   from?: Stage;
   to?: Stage;
   reason?: string | null;
+}
+
+/** History is told in single lines; notes and answers may be typed in several. */
+function oneLine(text: string, max: number): string {
+  return text
+    .replaceAll(/\p{Cc}+/gu, ' ')
+    .slice(0, max)
+    .trim();
 }
 
 /** Adds a line to what happened to an order. Lines are never changed. */
@@ -24,11 +32,29 @@ export async function note(
     at: trx.at,
     person_id: ctx.actor.personId,
     kind: line.kind,
-    summary: line.summary,
+    summary: oneLine(line.summary, 1000),
     from_stage: line.from ?? null,
     to_stage: line.to ?? null,
-    reason: line.reason ?? null,
+    reason: typeof line.reason === 'string' ? oneLine(line.reason, 400) : null,
   });
+}
+
+/** Tells every order in work of this customer or bow that what its papers print has changed. */
+export async function noteOnOpenOrders(
+  trx: CommandTransaction,
+  ctx: ShopContext,
+  of: { customerId: string } | { bowId: string },
+  line: HistoryNote,
+): Promise<void> {
+  const orders = await trx.db
+    .selectFrom('shop_order')
+    .select('id')
+    .where('stage', 'not in', closedStages)
+    .where((eb) =>
+      'bowId' in of ? eb('bow_id', '=', of.bowId) : eb('customer_id', '=', of.customerId),
+    )
+    .execute();
+  for (const order of orders) await note(trx, ctx, order.id, line);
 }
 
 /** What happened to an order, newest first. */

@@ -1,12 +1,13 @@
 import { ShopError } from '../../../shared/errors.ts';
 import type { CommandTransaction } from '../../storage/commands.ts';
+import { dayOf } from '../day.ts';
 
 /**
  * Next order number of the year, `YY-NNNN`. The counter only grows, so a number is never reused.
  * @throws ShopError CONFLICT after 9,999 orders in one year.
  */
 export async function nextOrderNumber(trx: CommandTransaction): Promise<string> {
-  const year = Number(trx.at.slice(0, 4));
+  const year = Number(dayOf(trx.at).slice(0, 4));
   const row = await trx.db
     .insertInto('order_counter')
     .values({ year, last: 1 })

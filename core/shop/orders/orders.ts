@@ -1,7 +1,8 @@
 import type { ContractInputs } from '../../../shared/contract/types.ts';
+import type { EntryItem } from '../../../shared/entries.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
-import { stageLabels } from '../../../shared/stages.ts';
+import { type Stage, stageLabels } from '../../../shared/stages.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
@@ -40,10 +41,42 @@ export function editOrder(ctx: ShopContext, input: Inputs['edit']): Promise<Chan
     const order = await readOrder(trx.db, id, rowVersion);
     refuseOddTarget(fields, await safeDrawOf(trx, order));
     const columns = orderColumns(fields, optionsOf(routeOf(order)));
-    refuseLostStage(order, JSON.parse(columns.route_json));
+    const route = routeOf(columns);
+    refuseLostStage(order, route);
+    refuseSkippedStage(order, routeOf(order), route);
     const row = await trx.update('shop_order', id, rowVersion, columns);
     await note(trx, ctx, id, { kind: 'edit', summary: 'Order changed' });
     return changedOf(row);
+  });
+}
+
+/** Notes about the box rather than about the bow in it. */
+const aboutTheBox: readonly EntryItem[] = ['arrived-on', 'condition', 'belongings'];
+const beforeAgreement: readonly Stage[] = ['requested', 'in-mail', 'arrived'];
+
+/** What was agreed, weighed and noted belongs to the bow it was about; it does not pass to another. */
+async function refuseExchange(trx: CommandTransaction, order: OrderRow): Promise<void> {
+  if (!beforeAgreement.includes(order.stage)) {
+    throw new ShopError('CONFLICT', 'Work was agreed for the bow on this order.', {
+      bowId: `Move it back to "${stageLabels.arrived}" first.`,
+    });
+  }
+  const weighed = await trx.db
+    .selectFrom('reading')
+    .select('id')
+    .where('order_id', '=', order.id)
+    .where('struck_reason', 'is', null)
+    .executeTakeFirst();
+  const noted = await trx.db
+    .selectFrom('entry')
+    .select('id')
+    .where('order_id', '=', order.id)
+    .where('struck_reason', 'is', null)
+    .where('item', 'not in', aboutTheBox)
+    .executeTakeFirst();
+  if (weighed === undefined && noted === undefined) return;
+  throw new ShopError('CONFLICT', 'The bow on this order was already weighed or looked over.', {
+    bowId: 'Strike out what was weighed and noted of the wrong bow first.',
   });
 }
 
@@ -72,6 +105,8 @@ export function identifyBow(ctx: ShopContext, input: Inputs['identifyBow']): Pro
         },
       );
     }
+    if (order.bow_id === bow.id) return changedOf(order);
+    if (order.bow_id !== null) await refuseExchange(trx, order);
     const row = await trx.update('shop_order', order.id, order.row_version, { bow_id: bow.id });
     await note(trx, ctx, order.id, { kind: 'bow', summary: 'Bow identified' });
     return changedOf(row);

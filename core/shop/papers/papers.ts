@@ -24,10 +24,11 @@ function badChoice(choice: Choice): never {
 async function make(
   ctx: ShopContext,
   choice: Choice,
-): Promise<{ pdf: PaperPdf; rowVersion: number }> {
+): Promise<{ pdf: PaperPdf; rowVersion: number; printedAt: string }> {
+  // Before anything is read: whatever is written while the paper is drawn outdates it.
+  const printedAt = ctx.now();
   const order = await getOrder(ctx, choice.orderId);
   const shop = await getShop(ctx);
-  const printedAt = ctx.now();
   const { rowVersion } = order.card;
   const { format, copy } = choice;
   if (choice.kind === 'work-order') {
@@ -38,6 +39,7 @@ async function make(
         data: workOrderData(order, shop, { format, copy, printedAt }),
       }),
       rowVersion,
+      printedAt,
     };
   }
   if (format === 'letter' || format === 'a4' || copy === 'bench') return badChoice(choice);
@@ -47,6 +49,7 @@ async function make(
       data: shippingTagData(order, shop, { format, copy, printedAt }),
     }),
     rowVersion,
+    printedAt,
   };
 }
 
@@ -65,7 +68,7 @@ export async function issuePaper(
   input: ContractInputs['papers']['issue'],
 ): Promise<File> {
   // Made before the transaction: no PDF work while the database waits.
-  const { pdf, rowVersion } = await make(ctx, input);
+  const { pdf, rowVersion, printedAt } = await make(ctx, input);
   await runCommand(ctx, { id: input.commandId, name: 'papers.issue' }, async (trx) => {
     const order = await readOrder(trx.db, input.orderId);
     trx.about({ orderId: order.id, bowId: order.bow_id });
@@ -80,7 +83,7 @@ export async function issuePaper(
       pages: pdf.pages,
       sha256: createHash('sha256').update(pdf.bytes).digest('hex'),
       order_row_version: rowVersion,
-      made_at: trx.at,
+      made_at: printedAt,
       person_id: ctx.actor.personId,
     });
     await note(trx, ctx, order.id, {

@@ -5,6 +5,7 @@ import { decimal, inchFraction, weightAtDraw } from '../../../shared/measure.ts'
 import { serviceLabels, stageLabels } from '../../../shared/stages.ts';
 import { weightText } from '../../../shared/weight-text.ts';
 import type { WorkOrderData } from '../../papers/data.ts';
+import { dayOf } from '../day.ts';
 import { addressLines } from '../setup/address.ts';
 import { cautionsFor } from './cautions.ts';
 
@@ -43,7 +44,7 @@ function stageRows(order: OrderDetail): WorkOrderData['stages'] {
     return {
       label: stageLabels[stage],
       by: passed ? entered.personName : '',
-      on: passed ? entered.at.slice(0, 10) : '',
+      on: passed ? dayOf(entered.at) : '',
     };
   });
 }
@@ -76,7 +77,7 @@ export function workOrderData(
     },
     order: {
       number: card.number,
-      createdOn: order.createdAt.slice(0, 10),
+      createdOn: dayOf(order.createdAt),
       promisedOn: order.promisedOn,
       stage: stageLabels[card.stage],
       services: order.services.map((service) => serviceLabels[service]),
@@ -97,7 +98,7 @@ export function workOrderData(
     strip: { ...card.weights, stopBandLbf: null, forecastLbf: null },
     stripDraw: `${decimal(card.weights.drawIn ?? 28, 2)}" AMO`,
     weighings: alive.map((reading) => ({
-      on: reading.weighedAt.slice(0, 10),
+      on: dayOf(reading.weighedAt),
       phase: phases[reading.phase],
       weights: reading.weights.map((weight) => weight.text).join(', '),
       brace: `${inchFraction(reading.braceIn)}"`,
@@ -106,7 +107,7 @@ export function workOrderData(
     consents: order.consents.map((consent) => ({
       label: consentLabels[consent.kind],
       state: consentStateLabels[consent.state],
-      on: (consent.answers.at(-1)?.answeredAt ?? consent.askedAt).slice(0, 10),
+      on: dayOf(consent.answers.at(-1)?.answeredAt ?? consent.askedAt),
     })),
     belongings:
       order.entries.find((entry) => entry.item === 'belongings' && entry.struckReason === null)

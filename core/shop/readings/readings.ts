@@ -5,6 +5,7 @@ import type { Changed } from '../../../shared/fields.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
+import { openStops, stopsOf } from '../findings/open-stops.ts';
 import { note } from '../orders/history.ts';
 import { readOrder } from '../orders/order-row.ts';
 import { changedOf, notFound } from '../record.ts';
@@ -28,7 +29,7 @@ export async function readingsOf(shop: OpenShop, orderId: string): Promise<Readi
       row.name,
     ]),
   );
-  return rows.map((row) => ({
+  return rows.slice(-500).map((row) => ({
     id: row.id,
     rowVersion: row.row_version,
     phase: row.phase,
@@ -62,13 +63,7 @@ async function refuseUnsafeDraw(
   if (order.bow_id === null) {
     throw new ShopError('CONFLICT', 'Identify the bow before it is weighed.', { bow: order.id });
   }
-  const stop = await trx.db
-    .selectFrom('finding')
-    .select('place')
-    .where('bow_id', '=', order.bow_id)
-    .where('grade', '=', 'stop')
-    .where('resolved_at', 'is', null)
-    .executeTakeFirst();
+  const [stop] = stopsOf(await openStops(trx.db), order);
   if (stop !== undefined) {
     throw new ShopError(
       'CONFLICT',

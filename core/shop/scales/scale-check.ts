@@ -1,13 +1,15 @@
+import { difference } from '../../../shared/measure.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { ScaleCheckRow } from '../../storage/tables.ts';
+import { dayOf } from '../day.ts';
 
 /** A scale further out than this is refused for weighing; shop practice, not a standard. */
 export const scaleErrorLimitLbf = 0.5;
 
 /** Larger of the errors at the two check loads, reading minus load, pound-force. */
 export function worstErrorLbf(check: ScaleCheckRow): number {
-  const low = check.low_reading_lbf - check.low_load_lbf;
-  const high = check.high_reading_lbf - check.high_load_lbf;
+  const low = difference(check.low_reading_lbf, check.low_load_lbf);
+  const high = difference(check.high_reading_lbf, check.high_load_lbf);
   return Math.abs(low) > Math.abs(high) ? low : high;
 }
 
@@ -18,11 +20,10 @@ const checkHoldsMs = 24 * 60 * 60 * 1000;
 export function scaleTrouble(last: ScaleCheckRow | null, now: string): string | null {
   if (last === null) return 'It has never been checked. Hang two known loads on it.';
   if (Date.parse(now) - Date.parse(last.checked_at) > checkHoldsMs) {
-    return `It was last checked on ${last.checked_at.slice(0, 10)}. Check it today, with two loads.`;
+    return `It was last checked on ${dayOf(last.checked_at)}. Check it today, with two loads.`;
   }
   const error = worstErrorLbf(last);
-  // Rounded first: 40.5 - 40 must count as exactly half a pound.
-  if (Math.abs(Number(error.toFixed(6))) > scaleErrorLimitLbf) {
+  if (Math.abs(error) > scaleErrorLimitLbf) {
     return `It reads ${error.toFixed(2)} lb off. Over ${scaleErrorLimitLbf} lb it is not used.`;
   }
   return null;

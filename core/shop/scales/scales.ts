@@ -47,6 +47,7 @@ export async function listScales(shop: OpenShop): Promise<Scale[]> {
     .selectAll()
     .orderBy('active', 'desc')
     .orderBy('name')
+    .limit(100)
     .execute();
   return Promise.all(rows.map((row) => scaleOf(shop, row)));
 }

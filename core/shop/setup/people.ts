@@ -24,6 +24,7 @@ export async function listPeople(shop: OpenShop): Promise<Person[]> {
     .selectAll()
     .orderBy('active', 'desc')
     .orderBy('name')
+    .limit(200)
     .execute();
   return rows.map(personOf);
 }

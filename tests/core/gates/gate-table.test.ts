@@ -66,14 +66,23 @@ const decided: Record<Gate, Record<string, 'owner' | 'never'>> = {
     stations: 'owner',
     'plan-accepted': 'owner',
     'bare-glass': 'owner',
+    'price-and-scope': 'never',
+    'alteration-acknowledgement': 'never',
   },
-  bite: { 'no-stop-finding': 'never', 'glass-check': 'never', 'tiller-read': 'owner' },
-  'strip-sand': {},
+  bite: {
+    'no-stop-finding': 'never',
+    'alteration-acknowledgement': 'never',
+    'glass-check': 'never',
+    'tiller-read': 'owner',
+  },
+  'strip-sand': { 'price-and-scope': 'never', 'alteration-acknowledgement': 'never' },
   finish: {
     'weighed-after-sanding': 'owner',
     'last-grit': 'owner',
     'finish-system': 'owner',
     air: 'owner',
+    'price-and-scope': 'never',
+    'alteration-acknowledgement': 'never',
   },
   lettering: { inscription: 'never', 'marking-approval': 'never' },
   'first-clear': {
@@ -85,7 +94,7 @@ const decided: Record<Gate, Record<string, 'owner' | 'never'>> = {
   },
   coat: { 'pot-life': 'owner', 'lots-in-date': 'owner', 'recoat-window': 'owner' },
   cure: {},
-  'final-check': { 'string-and-flex': 'owner' },
+  'final-check': { 'no-stop-finding': 'never', 'string-and-flex': 'owner' },
   packed: {
     'no-stop-finding': 'never',
     'final-safety': 'never',
@@ -146,8 +155,28 @@ test.each([
   [44.5, []],
   [44.4, ['undershoot']],
 ] as const)('after sanding at %s lb for a target of 45', (afterSandingLbf, items) => {
-  const facts: GateFacts = { ...allThere, afterSandingLbf, consent: () => 'waiting' };
+  const facts: GateFacts = {
+    ...allThere,
+    afterSandingLbf,
+    consent: (kind) => (kind === 'undershoot' ? 'waiting' : 'granted'),
+  };
   expect(missingAt('finish', facts).map((item) => item.item)).toEqual(items);
+});
+
+test('half a pound under is half a pound under, whatever the binary fractions say', () => {
+  // 45.1 - 44.6 is exactly 0.5 on paper and a hair more or less in binary.
+  for (let tenths = 300; tenths < 600; tenths += 1) {
+    const targetLbf = (tenths + 5) / 10;
+    const facts: GateFacts = {
+      ...allThere,
+      targetLbf,
+      afterSandingLbf: tenths / 10,
+      consent: (kind) => (kind === 'undershoot' ? 'waiting' : 'granted'),
+    };
+    expect(missingAt('finish', facts), `${targetLbf}`).toEqual([]);
+    const over = { ...facts, targetLbf: tenths / 10, afterSandingLbf: (tenths + 10) / 10 };
+    expect(missingAt('finish', over), `${targetLbf}`).toEqual([]);
+  }
 });
 
 test('consents are not asked of the shop itself', () => {

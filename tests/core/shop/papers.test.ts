@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
+import { editBow } from '../../../core/shop/bows/bows.ts';
 import { editCustomer } from '../../../core/shop/customers/customers.ts';
 import { addFinding } from '../../../core/shop/findings/findings.ts';
 import { getOrder } from '../../../core/shop/orders/detail.ts';
 import { setHandover } from '../../../core/shop/orders/orders.ts';
 import { issuePaper, previewPaper } from '../../../core/shop/papers/papers.ts';
-import { customerFields } from '../../support/fixtures.ts';
+import { bowFields, customerFields } from '../../support/fixtures.ts';
 import { newCommandId, takeIn, testShop } from '../../support/test-shop.ts';
 import { decode, pagesOf, textOf } from '../papers/read-back.ts';
 
@@ -71,6 +72,39 @@ test('a name that the font cannot write is refused by name, and nothing is recor
     issuePaper(shop.owner, { commandId: newCommandId(), ...choice, action: 'printed' }),
   ).rejects.toMatchObject({ code: 'UNPRINTABLE', message: expect.stringContaining('弓') });
   expect((await getOrder(shop.owner, id)).papers).toEqual([]);
+});
+
+test('a corrected address or bow outdates the papers that carry it', async () => {
+  const { shop, id } = await withOrder();
+  const choice = { orderId: id, kind: 'shipping-tag', format: '4x6', copy: 'parcel' } as const;
+  const issue = () =>
+    issuePaper(shop.owner, { commandId: newCommandId(), ...choice, action: 'printed' });
+  await issue();
+  const { customer, bow } = await getOrder(shop.owner, id);
+  const address = { ...customerFields.address, street: '13 Orchard Road' };
+  const edit = { commandId: newCommandId(), rowVersion: 1 };
+  await editCustomer(shop.owner, { ...edit, id: customer?.id ?? '', ...customerFields, address });
+  await issue();
+  expect((await getOrder(shop.owner, id)).papers.map((paper) => paper.outdated)).toEqual([
+    false,
+    true,
+  ]);
+  const again = { commandId: newCommandId(), rowVersion: 1 };
+  await editBow(shop.owner, { ...again, id: bow?.id ?? '', ...bowFields, maxSafeDrawIn: 29 });
+  expect((await getOrder(shop.owner, id)).papers.map((paper) => paper.outdated)).toEqual([
+    true,
+    true,
+  ]);
+});
+
+test('a repeat of a paper whose answer was lost is recorded once and gives a paper again', async () => {
+  const { shop, id } = await withOrder();
+  const choice = { orderId: id, kind: 'shipping-tag', format: '4x6', copy: 'parcel' } as const;
+  const input = { commandId: newCommandId(), ...choice, action: 'printed' } as const;
+  const first = await issuePaper(shop.owner, input);
+  const second = await issuePaper(shop.owner, input);
+  expect([second.name, second.type]).toEqual([first.name, first.type]);
+  expect((await getOrder(shop.owner, id)).papers).toHaveLength(1);
 });
 
 test('a stop finding outdates a tag that was printed before it', async () => {

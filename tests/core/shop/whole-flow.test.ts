@@ -199,6 +199,7 @@ test('an undershoot is a decision of the customer, never let pass', async () => 
 
 test('a bite needs the glass looked at and the tiller read since the last one', async () => {
   const { flow } = await started();
+  await flow.grant('alteration-acknowledgement');
   expect(await flow.note('removal')).toMatchObject({ outcome: 'recorded' });
   expect(await flow.note('removal')).toMatchObject({
     outcome: 'refused',
@@ -230,10 +231,12 @@ test('a weight at another draw or reference is never told as the weight at 28 in
   const { scaleId, flow } = await started();
   await flow.weigh(scaleId, 'arrival', 49, { drawIn: 27 });
   await flow.weigh(scaleId, 'arrival', 50, { drawReference: 'to-back' });
+  await flow.weigh(scaleId, 'arrival', 51, { drawIn: 28.004 });
   const order = await flow.order();
   expect(order.card.weights).toMatchObject({ arrivalLbf: null, nowLbf: null });
   expect(order.readings.map((reading) => reading.weights.map((weight) => weight.text))).toEqual([
     ['49# @ 27"'],
     ['50# @ 28" to the back'],
+    ['51# @ 28.004"'],
   ]);
 });

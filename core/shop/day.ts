@@ -1,0 +1,10 @@
+const two = (part: number) => String(part).padStart(2, '0');
+
+/**
+ * Calendar day `YYYY-MM-DD` of an instant where the program runs, which is where the shop is.
+ * The UTC day would already be tomorrow in the evening of an American shop.
+ */
+export function dayOf(instant: string): string {
+  const at = new Date(instant);
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+}

@@ -1,0 +1,31 @@
+import { expect, onTestFinished, test } from 'vitest';
+import { dayOf } from '../../../core/shop/day.ts';
+import { dayMs } from '../../support/clock.ts';
+import { takeIn, testShop } from '../../support/test-shop.ts';
+
+function inZone(zone: string): void {
+  const before = process.env.TZ;
+  process.env.TZ = zone;
+  onTestFinished(() => {
+    if (before === undefined) delete process.env.TZ;
+    else process.env.TZ = before;
+  });
+}
+
+test('an evening in an American shop is still that day', () => {
+  inZone('America/New_York');
+  expect(dayOf('2026-03-03T01:30:00.000Z')).toBe('2026-03-02');
+  inZone('UTC');
+  expect(dayOf('2026-03-03T01:30:00.000Z')).toBe('2026-03-03');
+});
+
+test("order numbers start again with the shop's own new year, and none is used twice", async () => {
+  inZone('America/New_York');
+  const shop = await testShop();
+  shop.clock.advance(Date.parse('2027-01-01T02:00:00.000Z') - Date.parse('2026-03-02T09:00:00Z'));
+  expect((await takeIn(shop)).number).toBe('26-0001');
+  shop.clock.advance(dayMs);
+  expect((await takeIn(shop)).number).toBe('27-0001');
+  shop.clock.advance(-dayMs);
+  expect((await takeIn(shop)).number).toBe('26-0002');
+});
