@@ -53,7 +53,7 @@ export function CommandBox() {
   };
 
   return (
-    <Combobox store={combobox} onOptionSubmit={open}>
+    <Combobox store={combobox} onOptionSubmit={open} position="bottom-start">
       <Combobox.Target>
         <TextInput
           id={commandBoxId}

@@ -2,7 +2,7 @@ import { type StripFacts, type StripMark, weightStrip } from '../../shared/weigh
 import classes from './weight-strip.module.css';
 
 const width = 320;
-const edge = 8;
+const edge = 9;
 const middle = 12;
 const x = (place: number) => edge + place * (width - 2 * edge);
 
@@ -11,7 +11,8 @@ function Drawn({ mark }: { mark: StripMark }) {
   const to = x(mark.to ?? mark.at);
   switch (mark.kind) {
     case 'arrival':
-      return <circle className={classes.ring} cx={at} cy={middle} r={5} />;
+      return <circle className={classes.ring} cx={at} cy={middle} r={7} />;
+    // Smaller than the ring, so that both show while nothing has come off yet.
     case 'now':
       return <circle className={classes.dot} cx={at} cy={middle} r={4.5} />;
     case 'target':

@@ -1,3 +1,4 @@
+import { Button } from '@mantine/core';
 import { Link } from 'wouter';
 import { EmptyNote } from '../parts/notes.tsx';
 import { Page } from '../parts/page.tsx';
@@ -6,7 +7,9 @@ export function UnknownScreen() {
   return (
     <Page title="No such screen">
       <EmptyNote title="This address leads nowhere.">
-        <Link href="/board">Go to the board</Link>
+        <Button component={Link} href="/board">
+          Go to the board
+        </Button>
       </EmptyNote>
     </Page>
   );

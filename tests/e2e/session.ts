@@ -75,6 +75,14 @@ export class Session {
     await this.page.screenshot({ path: `${tour}/${name}.png` });
   }
 
+  /** Keeps every screen for the eye, where TILLERMARK_LOOKS names a folder. */
+  async look(name: string): Promise<void> {
+    const folder = process.env.TILLERMARK_LOOKS;
+    if (folder === undefined) return;
+    mkdirSync(folder, { recursive: true });
+    await this.page.screenshot({ path: `${folder}/${name}.png`, fullPage: true });
+  }
+
   /** What the screen showed when a test failed, under tests/output. */
   async evidence(name: string): Promise<void> {
     mkdirSync(output, { recursive: true });

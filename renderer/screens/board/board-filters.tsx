@@ -24,6 +24,7 @@ export function BoardFilters({ filter, onChange }: BoardFiltersProps) {
   return (
     <search className={classes.filters} aria-label="Filter the board">
       <SegmentedControl
+        className={classes.rooms ?? ''}
         size="md"
         aria-label="Room"
         data={roomChoices}
@@ -32,7 +33,7 @@ export function BoardFilters({ filter, onChange }: BoardFiltersProps) {
       />
       <TextInput
         aria-label="Number, customer or bow"
-        placeholder="Number, name, bow"
+        placeholder="Find a card"
         value={filter.text}
         maxLength={200}
         w={160}

@@ -32,7 +32,7 @@ export function OrderCard({ card, onMove }: OrderCardProps) {
   const services = card.services.map((service) => serviceLabels[service]).join(', ');
   return (
     <>
-      <div className={classes.row}>
+      <div className={classes.head}>
         <Link className={classes.number ?? ''} href={`/orders/${card.id}`} draggable={false}>
           {card.number}
         </Link>

@@ -11,6 +11,7 @@ interface BowLifeProps {
   orders: readonly OrderCard[];
 }
 
+const orderLink = { display: 'inline-block', paddingBlock: 11, whiteSpace: 'nowrap' } as const;
 const weight = (lbf: number | null) => (lbf === null ? '' : `${decimal(lbf)}#`);
 
 /** What each order did to the weight, oldest first: repeat jobs start from here. */
@@ -19,7 +20,7 @@ export function BowLife({ marked, orders }: BowLifeProps) {
   return (
     <Table.ScrollContainer minWidth={520}>
       <Table>
-        <Table.Caption>
+        <Table.Caption ta="left">
           {marked === '' ? 'No weight is marked on this bow.' : `Marked ${marked}.`} Weights at the
           draw of each order, AMO.
         </Table.Caption>
@@ -36,7 +37,9 @@ export function BowLife({ marked, orders }: BowLifeProps) {
           {oldestFirst.map(({ id, number, weights, stage, stageSince }) => (
             <Table.Tr key={id}>
               <Table.Td>
-                <Link href={`/orders/${id}`}>{number}</Link>
+                <Link href={`/orders/${id}`} style={orderLink}>
+                  {number}
+                </Link>
               </Table.Td>
               <Table.Td>{weight(weights.arrivalLbf) || 'not weighed'}</Table.Td>
               <Table.Td>{weight(weights.nowLbf) || 'not weighed'}</Table.Td>

@@ -26,8 +26,8 @@ export function People({ isOwner }: { isOwner: boolean }) {
         ) : null
       }
     >
-      <Table.ScrollContainer minWidth={480}>
-        <Table verticalSpacing="xs">
+      <Table.ScrollContainer minWidth={318}>
+        <Table verticalSpacing="xs" horizontalSpacing={6}>
           <Table.Thead>
             <Table.Tr>
               <Table.Th>Initials</Table.Th>
@@ -48,6 +48,7 @@ export function People({ isOwner }: { isOwner: boolean }) {
                   <Table.Td>
                     <Button
                       variant="subtle"
+                      px={6}
                       aria-label={`Change ${person.name}`}
                       onClick={() => setOpen(person)}
                     >

@@ -1,0 +1,136 @@
+import type { Client } from '../support/doors.ts';
+import { httpClient } from '../support/doors.ts';
+import { bowFields, customerFields, orderFields, shopFields } from '../support/fixtures.ts';
+import { newCommandId } from '../support/new-command-id.ts';
+
+export interface SeededShop {
+  personId: string;
+  client: Client;
+  orders: { normal: string; long: string; stopped: string };
+  customerId: string;
+  bowId: string;
+}
+
+const longName = 'Maximiliane-Theodora van der Hoogenboom-Sørensen zu Unter-Oberhausen';
+const longWord = 'Unaussprechlichlangesbogenmodellohnejedentrennstrich';
+
+function clientAt(url: string, personId: string): Client {
+  return httpClient(new URL('/', url).href, new URL(url).hash.replace('#token=', ''), personId);
+}
+
+async function takeIn(
+  client: Client,
+  name: string,
+  change: { order?: Partial<typeof orderFields>; bow?: Partial<typeof bowFields> } = {},
+): Promise<string> {
+  const { id } = await client.intake.submit({
+    commandId: newCommandId(),
+    draftId: null,
+    customer: { is: 'new', fields: { ...customerFields, name } },
+    bow: { is: 'new', fields: { ...bowFields, ...change.bow } },
+    order: { ...orderFields, ...change.order },
+    startsAt: 'requested',
+    cameBy: 'phone',
+  });
+  return id;
+}
+
+async function moveOn(client: Client, id: string, to: 'in-mail' | 'arrived'): Promise<void> {
+  const { rowVersion } = (await client.orders.get({ id })).card;
+  const override = { reason: 'seen on the table' };
+  await client.orders.move({ commandId: newCommandId(), id, rowVersion, to, override });
+}
+
+async function weighed(client: Client, orderId: string): Promise<void> {
+  const scale = await client.scales.add({
+    commandId: newCommandId(),
+    name: 'bench scale',
+    resolutionLbf: 0.1,
+  });
+  await client.scales.check({
+    commandId: newCommandId(),
+    scaleId: scale.id,
+    lowLoadLbf: 20,
+    lowReadingLbf: 20.1,
+    highLoadLbf: 60,
+    highReadingLbf: 60.2,
+  });
+  for (const [phase, force] of [
+    ['arrival', 52.3],
+    ['work', 47.8],
+  ] as const) {
+    await client.readings.add({
+      commandId: newCommandId(),
+      orderId,
+      phase,
+      drawReference: 'amo',
+      scaleId: scale.id,
+      rigZeroLbf: 0,
+      braceIn: 7.25,
+      stringNote: 'shop string, 14 strand',
+      supportPoint: 'throat',
+      pullPoint: 'nock point',
+      tillerIn: 0.125,
+      temperatureF: 68,
+      flexedFirst: true,
+      note: '',
+      pulls: [force + 2, force, force].map((forceLbf) => ({ drawIn: 28, forceLbf })),
+    });
+  }
+}
+
+/** A shop with what strains a screen: long words, a hold, a stop, a late order, many in one column. */
+export async function seedShop(url: string): Promise<SeededShop> {
+  const owner = { name: 'Ida Penn', initials: 'IP' };
+  const { personId } = await clientAt(url, '').setup.openShop({
+    commandId: newCommandId(),
+    shop: shopFields,
+    owner,
+  });
+  const client = clientAt(url, personId);
+  const normal = await takeIn(client, 'Nora Hale');
+  await moveOn(client, normal, 'arrived');
+  await weighed(client, normal);
+  const long = await takeIn(client, longName, {
+    bow: { model: `${longWord} ${longWord}`.slice(0, 120), notes: 'many words '.repeat(200) },
+    order: {
+      services: [
+        'reduce-weight',
+        'strip-refinish',
+        're-mark',
+        'overlay-nock',
+        'grip-rest',
+        'new-string',
+      ],
+      customerNotes: `${longWord} `.repeat(40),
+      privateNotes: 'private words '.repeat(150),
+      promisedOn: '2026-01-05',
+    },
+  });
+  const stopped = await takeIn(client, 'Odo Brand');
+  await moveOn(client, stopped, 'in-mail');
+  await client.findings.add({
+    commandId: newCommandId(),
+    orderId: stopped,
+    grade: 'stop',
+    place: 'upper limb, 9 in from the fade',
+    note: 'glass lifting over two inches',
+  });
+  await client.orders.hold({
+    commandId: newCommandId(),
+    id: stopped,
+    rowVersion: (await client.orders.get({ id: stopped })).card.rowVersion,
+    kind: 'customer',
+    reason: 'waits for the customer to say whether it goes home',
+    remindOn: null,
+  });
+  for (let i = 0; i < 8; i += 1) await takeIn(client, `Customer ${i + 1}`);
+  const { card } = await client.orders.get({ id: normal });
+  return {
+    personId,
+    client,
+    orders: { normal, long, stopped },
+    customerId: card.customerId ?? '',
+    bowId: card.bowId ?? '',
+  };
+}
