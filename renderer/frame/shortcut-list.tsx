@@ -14,7 +14,7 @@ const single: [string[], string][] = [
 ];
 const always: [string[], string][] = [
   [['Ctrl', 'K'], 'Command box: find an order, a customer, a bow or a screen'],
-  [['Tab'], 'On the board: from card to card; "Move to ..." moves one'],
+  [['Tab'], 'On the board: from card to card; "Move to..." moves one'],
   [['Esc'], 'Close what is open'],
 ];
 

@@ -13,8 +13,8 @@ export function MoveMenu({ card, onMove }: MoveMenuProps) {
   return (
     <Menu position="bottom-start" width={240} shadow="md">
       <Menu.Target>
-        <Button variant="subtle" px={8} ml={-8} aria-label={`Move to ... for order ${card.number}`}>
-          Move to ...
+        <Button variant="subtle" px={8} ml={-8} aria-label={`Move to... for order ${card.number}`}>
+          Move to...
         </Button>
       </Menu.Target>
       <Menu.Dropdown mah="60vh" style={{ overflowY: 'auto' }}>

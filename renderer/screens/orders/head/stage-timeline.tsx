@@ -6,7 +6,7 @@ import { type TimelineStage, timelineOf } from './timeline.ts';
 
 function dateWords({ state, enteredAt }: TimelineStage): string {
   if (state === 'ahead') return '';
-  const day = enteredAt === null ? 'passed over' : fullDay(dayOf(enteredAt));
+  const day = enteredAt === null ? 'gate passed' : fullDay(dayOf(enteredAt));
   if (state === 'passed') return day;
   const since = enteredAt === null ? '' : sinceText(enteredAt);
   return since === 'today' ? 'now, since today' : `now, ${since} since ${day}`;
