@@ -67,7 +67,7 @@ test.each(screens)(
       expect(overflow, `${name}, ${look}`).toBeLessThanOrEqual(0);
       await session.accessible(`${name}, ${look}`);
       await session.look(`${name} ${look}`);
-    if (name === 'board' && look === 'light') await session.picture('board');
+      if (name === 'board' && look === 'light') await session.picture('board');
     }
   },
 );

@@ -11,6 +11,9 @@ export interface SeededShop {
   bowId: string;
 }
 
+/** In two weeks, so that only the order meant to be late is late. */
+const soon = new Date(Date.now() + 14 * 24 * 60 * 60 * 1000).toISOString().slice(0, 10);
+
 const longName = 'Maximiliane-Theodora van der Hoogenboom-Sørensen zu Unter-Oberhausen';
 const longWord = 'Unaussprechlichlangesbogenmodellohnejedentrennstrich';
 
@@ -28,7 +31,7 @@ async function takeIn(
     draftId: null,
     customer: { is: 'new', fields: { ...customerFields, name } },
     bow: { is: 'new', fields: { ...bowFields, ...change.bow } },
-    order: { ...orderFields, ...change.order },
+    order: { ...orderFields, promisedOn: soon, ...change.order },
     startsAt: 'requested',
     cameBy: 'phone',
   });
