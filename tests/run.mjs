@@ -1,6 +1,7 @@
 // Runs everything that `npm test` promises and ends with one line that counts it.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 
 const root = new URL('..', import.meta.url);
 const report = new URL('tests/output/vitest.json', root);
@@ -23,7 +24,8 @@ function step(name, command, args) {
 }
 
 const node = process.execPath;
-const bin = (name) => new URL(`../node_modules/.bin/${name}`, import.meta.url).pathname;
+// As a path, not a URL: the folder of the project may have a space in its name.
+const bin = (name) => fileURLToPath(new URL(`node_modules/.bin/${name}`, root));
 
 function browserFound() {
   return chromiumPaths.some((path) => existsSync(path)) || process.env.TILLERMARK_CHROMIUM;
@@ -54,7 +56,7 @@ const green = run(bin('vitest'), [
   'run',
   '--reporter=default',
   '--reporter=json',
-  `--outputFile.json=${report.pathname}`,
+  `--outputFile.json=${fileURLToPath(report)}`,
 ]);
 if (existsSync(report)) {
   const result = JSON.parse(readFileSync(report, 'utf8'));

@@ -1,16 +1,6 @@
 /** Pounds-force a square inch in one gigapascal: 10^6 psi = 6.894757 GPa (NIST SP 811, 2008, App. B). */
 export const psiPerGpa = 1e6 / 6.894757;
 
-export const inPerThou = 0.001;
-
 export function psiFromGpa(gpa: number): number {
   return gpa * psiPerGpa;
-}
-
-export function thouFromIn(inches: number): number {
-  return inches / inPerThou;
-}
-
-export function inFromThou(thou: number): number {
-  return thou * inPerThou;
 }

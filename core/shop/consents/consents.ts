@@ -12,6 +12,7 @@ import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
 import { bowLine } from '../bows/bow-line.ts';
+import { storedFindings } from '../findings/stored.ts';
 import { note } from '../orders/history.ts';
 import { readOrder } from '../orders/order-row.ts';
 import { storedReadings } from '../readings/stored.ts';
@@ -24,12 +25,7 @@ import { subjectsOf } from './subject.ts';
 import { consentText } from './text.ts';
 
 async function subjectsNow(db: OpenShop['read'], order: OrderRow) {
-  const findings = await db
-    .selectFrom('finding')
-    .selectAll()
-    .where('order_id', '=', order.id)
-    .orderBy('id')
-    .execute();
+  const findings = await storedFindings(db, order.id);
   return subjectsOf({ order, findings, readings: await storedReadings(db, [order.id]) });
 }
 

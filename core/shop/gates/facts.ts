@@ -7,6 +7,7 @@ import { consentStateNow } from '../consents/state.ts';
 import { type StoredConsent, storedConsents } from '../consents/stored.ts';
 import { subjectsOf } from '../consents/subject.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
+import { storedFindings } from '../findings/stored.ts';
 import { routeOf, servicesOf } from '../orders/order-json.ts';
 import { type StoredReading, storedReadings } from '../readings/stored.ts';
 import { sessionWeights, weightAtAmoDraw } from '../readings/weights.ts';
@@ -133,12 +134,6 @@ export async function readFacts(db: OpenShop['read'], order: OrderRow): Promise<
     .orderBy('recorded_at')
     .orderBy('id')
     .execute();
-  const findings = await db
-    .selectFrom('finding')
-    .selectAll()
-    .where('order_id', '=', order.id)
-    .orderBy('id')
-    .execute();
   const customer =
     order.customer_id === null
       ? undefined
@@ -151,7 +146,7 @@ export async function readFacts(db: OpenShop['read'], order: OrderRow): Promise<
   return factsOf({
     order,
     entries,
-    findings,
+    findings: await storedFindings(db, order.id),
     openStops: stopsOf(await openStops(db), order).length,
     readings: await storedReadings(db, [order.id]),
     consents: await storedConsents(db, [order.id]),
