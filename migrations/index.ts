@@ -1,5 +1,6 @@
 import { firstShop } from './0001-first-shop.ts';
+import { wholeFlow } from './0002-whole-flow.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step in order. A step that has shipped is never changed; a new one is added below it. */
-export const migrations: readonly Migration[] = [firstShop];
+export const migrations: readonly Migration[] = [firstShop, wholeFlow];

@@ -15,7 +15,26 @@ export const facing = z.enum([
   'bamboo',
   'unknown',
 ]);
+/** How a glass thickness came to be known. A loupe at the limb edge reads to about 3 thou (common practice). */
+export const glassHow = z.enum(['not-measured', 'loupe', 'maker', 'calliper']);
+export type GlassHow = z.infer<typeof glassHow>;
+export const bowProfile = z.enum(['straight', 'reflex-deflex', 'recurve', 'unknown']);
+/** Whether the tips bear a low-stretch string; unknown is treated as no. */
+export const lowStretchTips = z.enum(['yes', 'no', 'unknown']);
+export const limbs = ['upper', 'lower'] as const;
+export const limb = z.enum(limbs);
+export type Limb = z.infer<typeof limb>;
+export const stationSurface = z.enum(['bare', 'over-finish']);
+/** What came in the box: a take-down often sends only its limbs. */
+export const cameAs = z.enum(['whole-bow', 'limbs-only']);
 export const shootingStyle = z.enum(['split', 'three-under', 'unknown']);
+
+export const glassHowLabels: Record<GlassHow, string> = {
+  'not-measured': 'not measured',
+  loupe: 'loupe at the limb edge',
+  maker: "maker's figure",
+  calliper: 'calliper on a bare edge',
+};
 
 export const drawReferenceLabels: Record<DrawReference, string> = {
   amo: 'AMO',

@@ -14,6 +14,7 @@ export const stages = [
   'packed',
   'shipped',
   'collected',
+  'cancelled',
 ] as const;
 
 export const stage = z.enum(stages);
@@ -32,10 +33,22 @@ export const stageLabels: Record<Stage, string> = {
   packed: 'Packed',
   shipped: 'Shipped',
   collected: 'Collected',
+  cancelled: 'Cancelled',
 };
 
-/** Nothing follows these: the bow has left the shop. */
-export const closedStages: readonly Stage[] = ['shipped', 'collected'];
+/** Nothing follows these: the bow has left the shop, or never came. */
+export const closedStages: readonly Stage[] = ['shipped', 'collected', 'cancelled'];
+
+/** Why a bow goes home before its work is done. */
+export const goingHomeKinds = ['declined', 'refused', 'withdrawn', 'broken'] as const;
+export const goingHome = z.enum(goingHomeKinds);
+export type GoingHome = z.infer<typeof goingHome>;
+export const goingHomeLabels: Record<GoingHome, string> = {
+  declined: 'The customer declined',
+  refused: 'The shop refused the work',
+  withdrawn: 'The customer withdrew',
+  broken: 'The bow is broken',
+};
 
 export const rooms = ['office', 'bench', 'finish room', 'shipping'] as const;
 export const room = z.enum(rooms);
@@ -54,6 +67,7 @@ export const roomOf: Record<Stage, Room> = {
   packed: 'shipping',
   shipped: 'shipping',
   collected: 'shipping',
+  cancelled: 'office',
 };
 
 export const services = [

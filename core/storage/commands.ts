@@ -152,6 +152,7 @@ async function keepRecord(
       bow_id: bowId,
       customer_id: customerId,
       result_json: JSON.stringify(result),
+      undoes_id: null,
     })
     .execute();
   const rows: Insertable<Tables['command_change']>[] = recorder.changes.map((change, seq) => ({

@@ -1,8 +1,8 @@
-import type { DrawReference } from '../../shared/bows.ts';
+import type { DrawReference, GlassHow, Limb } from '../../shared/bows.ts';
 import type { Answer, Channel, ConsentKind } from '../../shared/consents.ts';
 import type { EntryItem } from '../../shared/entries.ts';
 import type { Role } from '../../shared/people.ts';
-import type { Stage } from '../../shared/stages.ts';
+import type { GoingHome, Stage } from '../../shared/stages.ts';
 
 type Flag = 0 | 1;
 
@@ -27,6 +27,10 @@ export interface ShopRow extends Row, AddressColumns {
   paper_format: 'letter' | 'a4';
   tag_format: '4x6' | 'a6';
   contents_on_tag: Flag;
+  is_demo: Flag;
+  reminder_days_json: string;
+  storage_fee_days: number;
+  abandoned_days: number;
 }
 
 export interface PersonRow extends Row {
@@ -47,6 +51,14 @@ export interface CustomerRow extends Row, AddressColumns {
   created_at: string;
 }
 
+export type FacingMaterial =
+  | 'E-glass'
+  | 'clear over veneer'
+  | 'carbon'
+  | 'wood'
+  | 'bamboo'
+  | 'unknown';
+
 export interface BowRow extends Row {
   customer_id: string | null;
   kind: 'longbow' | 'hybrid' | 'recurve';
@@ -61,9 +73,65 @@ export interface BowRow extends Row {
   marked_draw_in: number | null;
   marked_draw_reference: DrawReference;
   max_safe_draw_in: number | null;
-  facing: 'E-glass' | 'clear over veneer' | 'carbon' | 'wood' | 'bamboo' | 'unknown';
+  back_facing: FacingMaterial;
+  belly_facing: FacingMaterial;
+  back_glass_made_in: number | null;
+  back_glass_now_in: number | null;
+  back_glass_how: GlassHow;
+  belly_glass_made_in: number | null;
+  belly_glass_now_in: number | null;
+  belly_glass_how: GlassHow;
+  core_wood: string;
+  moisture_pct: number | null;
+  edge_radius_in: number | null;
+  low_stretch_tips: 'yes' | 'no' | 'unknown';
+  tip_to_tip_in: number | null;
+  profile: 'straight' | 'reflex-deflex' | 'recurve' | 'unknown';
+  recurve_depth_in: number | null;
+  throat_to_fade_in: number | null;
+  limb_pad_deg: number | null;
+  upper_fade_in: number | null;
+  upper_limb_in: number | null;
+  lower_fade_in: number | null;
+  lower_limb_in: number | null;
   notes: string;
   created_at: string;
+}
+
+export interface LimbSetRow extends Row {
+  bow_id: string;
+  name: string;
+  upper_serial: string;
+  lower_serial: string;
+  amo_length_in: number | null;
+  marked_weight_lbf: number | null;
+  marked_draw_in: number | null;
+  marked_draw_reference: DrawReference;
+  riser_name: string;
+  riser_length_in: number | null;
+  riser_pad_deg: number | null;
+  notes: string;
+  created_at: string;
+}
+
+export interface GeometryRow extends Row {
+  bow_id: string;
+  limb_set_id: string | null;
+  order_id: string | null;
+  version: number;
+  measured_at: string;
+  person_id: string;
+  note: string;
+  struck_reason: string | null;
+}
+
+export interface GeometryStationRow extends Row {
+  geometry_id: string;
+  limb: Limb;
+  from_fade_in: number;
+  width_in: number;
+  thickness_in: number | null;
+  surface: 'bare' | 'over-finish';
 }
 
 export interface OrderCounterRow {
@@ -88,6 +156,11 @@ export interface OrderRow extends Row {
   ship_to: string;
   private_notes: string;
   customer_notes: string;
+  limb_set_id: string | null;
+  came_as: 'whole-bow' | 'limbs-only';
+  /** Why the bow goes home without the work being finished; null on the route of work. */
+  going_home: GoingHome | null;
+  going_home_reason: string;
   created_at: string;
 }
 
@@ -98,6 +171,145 @@ export interface HoldRow extends Row {
   since: string;
   remind_on: string | null;
   released_at: string | null;
+  storage_fee_on: string | null;
+  abandoned_on: string | null;
+}
+
+export interface ReminderRow extends Row {
+  hold_id: string;
+  sent_at: string;
+  how: string;
+  note: string;
+  person_id: string;
+}
+
+export interface ArrivalRow extends Row {
+  order_id: string;
+  opened_on: string;
+  came_by: string;
+  packaging: string;
+  packaging_kept: Flag;
+  packaging_damaged: Flag;
+  condition: string;
+  nothing_came_along: Flag;
+  resting_since: string | null;
+  looked_over: Flag;
+  strung: 'not-yet' | 'strung' | 'not-strung';
+  not_strung_because: string;
+  alignment: string;
+  brace_in: number | null;
+  tiller_in: number | null;
+  string_track: string;
+  note: string;
+  person_id: string;
+  completed_at: string | null;
+  completed_by: string | null;
+}
+
+export interface BelongingRow extends Row {
+  order_id: string;
+  what: string;
+  back_at: string | null;
+  back_by: string | null;
+  back_note: string;
+}
+
+export interface UndershootRow extends Row {
+  order_id: string;
+  measured_lbf: number;
+  target_lbf: number;
+  draw_in: number;
+  offer: 'accept' | 'price' | 'remedy';
+  price_change_cents: number;
+  words: string;
+  proposed_at: string;
+  person_id: string;
+  struck_reason: string | null;
+}
+
+export interface IncidentRow extends Row {
+  order_id: string;
+  bow_id: string | null;
+  kind: 'damaged-here' | 'damaged-in-transit' | 'lost-in-transit';
+  happened_on: string;
+  what: string;
+  finding_id: string | null;
+  found_at: string;
+  found_by: string;
+  claim_with: string;
+  claim_until: string | null;
+  claim_filed_on: string | null;
+  claim_number: string;
+  owner_told_on: string | null;
+  owner_told_how: string;
+  remedy: string;
+  settled_at: string | null;
+  settled_how: string;
+}
+
+export interface CarrierRow extends Row {
+  name: string;
+  as_of: string;
+  profile_json: string;
+  claim_days: number;
+  active: Flag;
+}
+
+export interface ShipmentRow extends Row {
+  order_id: string;
+  direction: 'in' | 'out';
+  carrier_id: string | null;
+  carrier_name: string;
+  shape: 'box' | 'round-tube' | 'three-sided-tube';
+  length_in: number | null;
+  width_in: number | null;
+  height_in: number | null;
+  weight_lb: number | null;
+  declared_cents: number | null;
+  value_evidence: string;
+  insured: Flag;
+  tracking: string;
+  shipped_on: string | null;
+  delivered_on: string | null;
+  /** What the carrier's limits made of the parcel when it was measured, as it was shown. */
+  assessment_json: string | null;
+  note: string;
+  recorded_at: string;
+  person_id: string;
+  struck_reason: string | null;
+}
+
+export interface AttachmentRow extends Row {
+  order_id: string | null;
+  bow_id: string | null;
+  finding_id: string | null;
+  incident_id: string | null;
+  shipment_id: string | null;
+  about: 'bow' | 'packaging' | 'finding' | 'incident' | 'value' | 'message' | 'other';
+  file_name: string;
+  media_type: string;
+  sha256: string;
+  bytes: number;
+  width_px: number | null;
+  height_px: number | null;
+  taken_at: string | null;
+  has_location: Flag;
+  caption: string;
+  added_at: string;
+  person_id: string;
+  struck_reason: string | null;
+}
+
+export interface TaskRow extends Row {
+  order_id: string | null;
+  what: string;
+  due_on: string;
+  for_person_id: string | null;
+  created_at: string;
+  created_by: string;
+  done_at: string | null;
+  done_by: string | null;
+  done_note: string;
 }
 
 export interface EntryRow extends Row {
@@ -159,6 +371,11 @@ export interface ReadingRow extends Row {
   person_id: string;
   scale_error_lbf: number | null;
   struck_reason: string | null;
+  limb_set_id: string | null;
+  riser_note: string;
+  string_track: string;
+  moisture_pct: number | null;
+  strung_minutes: number | null;
 }
 
 export interface ReadingPullRow extends Row {
@@ -225,8 +442,20 @@ export interface RecordTables {
   person: PersonRow;
   customer: CustomerRow;
   bow: BowRow;
+  limb_set: LimbSetRow;
+  geometry: GeometryRow;
+  geometry_station: GeometryStationRow;
   shop_order: OrderRow;
   hold: HoldRow;
+  reminder: ReminderRow;
+  arrival: ArrivalRow;
+  belonging: BelongingRow;
+  undershoot: UndershootRow;
+  incident: IncidentRow;
+  carrier: CarrierRow;
+  shipment: ShipmentRow;
+  attachment: AttachmentRow;
+  task: TaskRow;
   entry: EntryRow;
   finding: FindingRow;
   scale: ScaleRow;
@@ -249,6 +478,8 @@ export interface CommandRow {
   bow_id: string | null;
   customer_id: string | null;
   result_json: string;
+  /** The command this one took back. */
+  undoes_id: string | null;
 }
 
 export interface CommandChangeRow {

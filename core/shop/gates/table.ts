@@ -202,4 +202,5 @@ export const gateTable: Record<Gate, readonly Requirement[]> = {
     addressKnown,
   ],
   collected: [needsEntry('handed-to', 'Not noted who took it.')],
+  cancelled: [],
 };

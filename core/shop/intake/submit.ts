@@ -73,6 +73,10 @@ export function submitIntake(
       stage: input.startsAt,
       stage_since: trx.at,
       inscription: '',
+      limb_set_id: null,
+      came_as: 'whole-bow',
+      going_home: null,
+      going_home_reason: '',
       created_at: trx.at,
     });
     await note(trx, ctx, id, {

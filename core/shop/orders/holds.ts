@@ -46,6 +46,8 @@ export function holdOrder(
       since: trx.at,
       remind_on: input.remindOn,
       released_at: null,
+      storage_fee_on: null,
+      abandoned_on: null,
     });
     await note(trx, ctx, order.id, { kind: 'hold', summary: 'Put on hold', reason: input.reason });
     return touch(trx, order.id, input.rowVersion);

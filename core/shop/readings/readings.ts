@@ -132,6 +132,11 @@ export function addReading(ctx: ShopContext, input: AddInput): Promise<Changed> 
       person_id: ctx.actor.personId,
       scale_error_lbf: scaleError,
       struck_reason: null,
+      limb_set_id: null,
+      riser_note: '',
+      string_track: '',
+      moisture_pct: null,
+      strung_minutes: null,
     });
     for (const [position, pull] of input.pulls.entries()) {
       await trx.insert('reading_pull', {

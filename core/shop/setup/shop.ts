@@ -10,7 +10,12 @@ import { addressColumns, addressOf } from './address.ts';
 
 type ShopFields = ContractInputs['setup']['openShop']['shop'];
 
-function shopColumns(fields: ShopFields): Omit<ShopRow, 'id' | 'row_version'> {
+type ShopColumns = Omit<
+  ShopRow,
+  'id' | 'row_version' | 'is_demo' | 'reminder_days_json' | 'storage_fee_days' | 'abandoned_days'
+>;
+
+function shopColumns(fields: ShopFields): ShopColumns {
   return {
     name: fields.name,
     ...addressColumns(fields.address),
@@ -67,7 +72,14 @@ export async function openShop(
       if (existing !== undefined) {
         throw new ShopError('CONFLICT', 'The shop is already set up. Change it in Settings.');
       }
-      await trx.insert('shop', { id: 'shop', ...shopColumns(input.shop) });
+      await trx.insert('shop', {
+        id: 'shop',
+        ...shopColumns(input.shop),
+        is_demo: 0,
+        reminder_days_json: '[3,10,21]',
+        storage_fee_days: 30,
+        abandoned_days: 90,
+      });
       await trx.insert('person', {
         id: personId,
         name: input.owner.name,

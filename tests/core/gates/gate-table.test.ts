@@ -44,6 +44,7 @@ const allThere: GateFacts = {
 
 /** Common practice of the trade, as the shop decided it: what each gate needs and who may let it pass. */
 const decided: Record<Gate, Record<string, 'owner' | 'never'>> = {
+  cancelled: {},
   requested: {},
   'in-mail': {},
   arrived: {
