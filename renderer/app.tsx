@@ -3,6 +3,7 @@ import { Redirect, Route, Switch } from 'wouter';
 import { followChanges } from './api/change-stream.ts';
 import { Frame } from './frame/frame.tsx';
 import { ScreenGuard } from './frame/screen-guard.tsx';
+import { UndoNotices } from './parts/undo/undo-notices.tsx';
 import { BoardScreen } from './screens/board/board-screen.tsx';
 import { BowScreen } from './screens/bows/bow-screen.tsx';
 import { CustomerScreen } from './screens/customers/customer-screen.tsx';
@@ -11,13 +12,18 @@ import { IntakePage } from './screens/intake/intake-page.tsx';
 import { OrderPage } from './screens/orders/order-page.tsx';
 import { SettingsScreen } from './screens/settings/settings-screen.tsx';
 import { StartUp } from './screens/start-up/start-up.tsx';
+import { TodayScreen } from './screens/today/today-screen.tsx';
 import { UnknownScreen } from './screens/unknown-screen.tsx';
+import { UnpackingPage } from './screens/unpacking/unpacking-page.tsx';
 
 function Screens() {
   return (
     <Switch>
       <Route path="/">
-        <Redirect to="/board" replace />
+        <Redirect to="/today" replace />
+      </Route>
+      <Route path="/today">
+        <TodayScreen />
       </Route>
       <Route path="/board">
         <BoardScreen />
@@ -26,6 +32,7 @@ function Screens() {
         <IntakePage />
       </Route>
       <Route path="/orders/:id">{({ id }) => <OrderPage key={id} id={id} />}</Route>
+      <Route path="/orders/:id/unpacking">{({ id }) => <UnpackingPage key={id} id={id} />}</Route>
       <Route path="/customers">
         <CustomersScreen />
       </Route>
@@ -50,6 +57,7 @@ export function App() {
         <ScreenGuard>
           <Screens />
         </ScreenGuard>
+        <UndoNotices />
       </Frame>
     </StartUp>
   );

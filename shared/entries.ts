@@ -1,3 +1,4 @@
+import { type FinalCheckItem, finalCheckItems, finalChecks } from './final-checklist.ts';
 import type { Gate } from './gates.ts';
 import { z } from './zod.ts';
 
@@ -30,9 +31,11 @@ export const entryItems = [
   'belongings-back',
   'paid-or-terms',
   'safe-to-wrap',
+  'findings-told',
   'carrier-limits',
   'tracking',
   'handed-to',
+  ...finalCheckItems,
 ] as const;
 export const entryItem = z.enum(entryItems);
 export type EntryItem = z.infer<typeof entryItem>;
@@ -44,6 +47,8 @@ export interface EntryKind {
   noteRequired: boolean;
   /** Gate passed before this entry may be written. */
   step: Gate | null;
+  /** Not written as an entry by hand (any more); says where the same is recorded. */
+  retired: string | null;
 }
 
 const kind = (
@@ -56,21 +61,31 @@ const kind = (
   hint,
   noteRequired,
   step,
+  retired: null,
 });
 
+const retired = (label: string, where: string): EntryKind => ({
+  label,
+  hint: where,
+  noteRequired: false,
+  step: null,
+  retired: where,
+});
+
+const unpacking = 'This is recorded at the unpacking table.';
+const finalCheck = 'This is recorded in the final check.';
+const shipping = 'This is recorded with the parcel.';
+
+/** Recorded all together, behind the final check's own refusals. */
+const checkKinds = Object.fromEntries(
+  finalChecks.map(({ item, label, hint }) => [item, { ...retired(label, finalCheck), hint }]),
+) as Record<FinalCheckItem, EntryKind>;
+
 export const entryKinds: Record<EntryItem, EntryKind> = {
-  'arrived-on': kind('Box opened', 'The day it came, who brought it.'),
-  condition: kind('Condition on arrival', 'Packaging and bow as they came out of the box.', true),
-  belongings: kind(
-    'Belongings',
-    'String, quiver, silencers, rest, sock, stringer. Or "none".',
-    true,
-  ),
-  'arrival-check': kind(
-    'Arrival check',
-    'Alignment, brace, tiller. Or "not strung because ...".',
-    true,
-  ),
+  'arrived-on': retired('Box opened', unpacking),
+  condition: retired('Condition on arrival', unpacking),
+  belongings: retired('Belongings', unpacking),
+  'arrival-check': retired('Arrival check', unpacking),
   'target-feasible': kind('Target can be reached', 'Why this limb can give that much.', true),
   stations: kind(
     'Limb widths and thicknesses',
@@ -108,17 +123,20 @@ export const entryKinds: Record<EntryItem, EntryKind> = {
     'By the finish sheet; since when.',
     true,
   ),
-  'final-safety': kind(
-    'Flexed twenty times and looked over',
-    'Fades, tips, glass, nocks, overlays, string track.',
-  ),
-  'final-looks': kind('Finish and markings looked over', 'Raking light, markings legible.'),
-  'belongings-back': kind('Belongings back in the box', 'Ticked against the arrival list.'),
+  'final-safety': retired('Flexed twenty times and looked over', finalCheck),
+  'final-looks': retired('Finish and markings looked over', finalCheck),
+  'belongings-back': retired('Belongings back in the box', finalCheck),
   'paid-or-terms': kind('Paid, or terms noted', 'Balance and how.', true),
   'safe-to-wrap': kind('Safe to wrap', 'By the finish sheet; since when.', true),
-  'carrier-limits': kind('Inside the carrier limits', 'Box and weight against the carrier.', true),
-  tracking: kind('Tracking number', 'Carrier and number.', true),
+  'findings-told': kind(
+    'Owner told what was found',
+    'When, how, and what was said of each finding.',
+    true,
+  ),
+  'carrier-limits': retired('Inside the carrier limits', shipping),
+  tracking: retired('Tracking number', shipping),
   'handed-to': kind('Handed to', 'Who took it over the counter.', true),
+  ...checkKinds,
 };
 
 /** Entries worth offering while an order stands in a stage come from its gates; these always are. */

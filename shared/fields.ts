@@ -32,6 +32,9 @@ export const cents = z.int().min(0).max(100_000_000);
 export const forceLbf = z.number().min(1).max(250);
 /** Draw length, inches from the stated reference. */
 export const drawIn = z.number().min(5).max(40);
+/** A measured number with the one sentence that says what it may be. */
+export const between = (min: number, max: number, sentence: string) =>
+  z.number().min(min, sentence).max(max, sentence);
 /** Any other length on a bow, inches. */
 export const lengthIn = z.number().min(0).max(120);
 

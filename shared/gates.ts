@@ -17,11 +17,18 @@ export const gateLabels: Record<(typeof stepGates)[number], string> = {
 /** Part of the order page where a missing item is put right. */
 export const sections = [
   'bow',
+  'arrival',
+  'geometry',
   'bench-log',
   'findings',
   'weighings',
   'consents',
   'inscription',
+  'undershoot',
+  'incidents',
+  'final-check',
+  'shipping',
+  'papers',
   'address',
 ] as const;
 export const section = z.enum(sections);

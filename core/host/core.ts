@@ -4,7 +4,9 @@ import { migrations } from '../../migrations/index.ts';
 import type { Change, SystemStatus } from '../../shared/contract/system.ts';
 import { ShopError } from '../../shared/errors.ts';
 import type { StartUpChoice, StartUpState } from '../../shared/start-up.ts';
+import { sweepAttachments } from '../shop/attachments/sweep.ts';
 import { hasPeople } from '../shop/setup/people.ts';
+import { AttachmentStore } from '../storage/attachments/store.ts';
 import { restoreBackup } from '../storage/backup.ts';
 import type { OpenShop } from '../storage/context.ts';
 import { kyselyLog, makeKysely } from '../storage/kysely.ts';
@@ -29,6 +31,7 @@ export class Core {
   #ready: ReadyShop | null = null;
   #shop: OpenShop | null = null;
   #log: ShopLog = silentLog();
+  #sweeping: Promise<void> = Promise.resolve();
   #starting: Promise<void>;
 
   constructor(options: CoreOptions) {
@@ -102,6 +105,7 @@ export class Core {
 
   async close(): Promise<void> {
     await this.#starting;
+    await this.#sweeping;
     await this.#shop?.read.destroy();
     await this.#shop?.write.destroy();
     this.#shop = null;
@@ -123,6 +127,7 @@ export class Core {
     this.#log = createLog(result.folder.logs);
     this.#ready = result;
     this.#shop = this.#openShop(result);
+    this.#sweeping = sweepAttachments(this.#shop);
     this.#log.log.info({ schemaVersion: result.schemaVersion, isNew: result.isNew }, 'open');
   }
 
@@ -133,6 +138,7 @@ export class Core {
       write: makeKysely(ready.database.writer, kyselyLog(log)),
       now: this.#now,
       newId: this.#newId,
+      attachments: new AttachmentStore(ready.folder.attachments, this.#now),
       log,
       publish: (change) => this.changes.publish('change', change),
     };

@@ -1,14 +1,14 @@
 import { timingSafeEqual } from 'node:crypto';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { fileURLToPath } from 'node:url';
-import { BodyLimitPlugin, RPCHandler } from '@orpc/server/node';
+import { RPCHandler } from '@orpc/server/node';
 import sirv from 'sirv';
+import { refuseLargeBody } from './body-limit.ts';
 import type { Core } from './core.ts';
 import { router } from './router.ts';
 import { rpcOptions } from './rpc-options.ts';
 import { securityHeaders } from './security-headers.ts';
 
-const maxBodyBytes = 8 * 1024 * 1024;
 const builtRenderer = fileURLToPath(new URL('../../dist/renderer', import.meta.url));
 
 export interface HttpDoorOptions {
@@ -46,11 +46,7 @@ function isForeign(request: IncomingMessage, port: number): boolean {
 
 /** Serves the built renderer and the contract on the loopback address only. */
 export async function openHttpDoor(core: Core, options: HttpDoorOptions): Promise<HttpDoor> {
-  const shared = rpcOptions();
-  const rpc = new RPCHandler(router, {
-    ...shared,
-    plugins: [...(shared.plugins ?? []), new BodyLimitPlugin({ maxBodySize: maxBodyBytes })],
-  });
+  const rpc = new RPCHandler(router, { ...rpcOptions(), interceptors: [refuseLargeBody] });
   const files = sirv(options.renderer ?? builtRenderer, { single: true, dev: false, etag: true });
   let port = options.port;
 

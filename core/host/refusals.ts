@@ -9,7 +9,8 @@ function fieldOf(path: readonly unknown[] | undefined): string {
   return keys.join('.').slice(0, 200) || 'input';
 }
 
-function refusal(error: ShopError): ORPCError<string, unknown> {
+/** A refusal as the contract declares it. */
+export function refusal(error: ShopError): ORPCError<string, unknown> {
   return new ORPCError(error.code, {
     defined: true,
     status: errorCodes[error.code].status,

@@ -1,5 +1,24 @@
+import { completeArrival, recordArrival } from '../shop/arrival/arrival.ts';
+import { addBelongings, correctBelonging, tickBack, untick } from '../shop/arrival/belongings.ts';
+import { addAttachment } from '../shop/attachments/add.ts';
+import {
+  describeAttachment,
+  listAttachments,
+  strikeOutAttachment,
+} from '../shop/attachments/attachments.ts';
+import { attachmentImage, copyToSend } from '../shop/attachments/images.ts';
+import { bowLifeOf } from '../shop/bows/bow-life.ts';
 import { addBow, editBow, getBow, searchBows } from '../shop/bows/bows.ts';
-import { answerConsent, askConsent, proposeConsent } from '../shop/consents/consents.ts';
+import { listGeometry, recordGeometry, strikeOutGeometry } from '../shop/bows/geometry.ts';
+import { addLimbSet, editLimbSet } from '../shop/bows/limb-sets.ts';
+import {
+  addCarrier,
+  addUsualCarriers,
+  editCarrier,
+  listCarriers,
+} from '../shop/carriers/carriers.ts';
+import { answerConsent } from '../shop/consents/answer.ts';
+import { askConsent, proposeConsent } from '../shop/consents/ask.ts';
 import {
   addCustomer,
   editCustomer,
@@ -7,13 +26,18 @@ import {
   searchCustomers,
 } from '../shop/customers/customers.ts';
 import { recordEntry, strikeOutEntry } from '../shop/entries/entries.ts';
+import { recordFinalCheck } from '../shop/final-check/record.ts';
 import { findAnything } from '../shop/find/find.ts';
 import { addFinding, resolveFinding } from '../shop/findings/findings.ts';
+import { editIncident, recordIncident, settleIncident } from '../shop/incidents/incidents.ts';
 import { discardDraft, listDrafts, saveDraft } from '../shop/intake/drafts.ts';
 import { submitIntake } from '../shop/intake/submit.ts';
 import { boardCards } from '../shop/orders/board.ts';
 import { getOrder } from '../shop/orders/detail.ts';
-import { holdOrder, releaseOrder } from '../shop/orders/holds.ts';
+import { cancelOrder, sendHome, takeUpAgain } from '../shop/orders/going-home.ts';
+import { changeHold, holdOrder, releaseOrder, remind } from '../shop/orders/holds.ts';
+import { identifyCustomer } from '../shop/orders/identify-customer.ts';
+import { setLimbSet } from '../shop/orders/limb-set.ts';
 import { moveOrder } from '../shop/orders/move.ts';
 import {
   editOrder,
@@ -27,6 +51,13 @@ import { addReading, strikeOutReading } from '../shop/readings/readings.ts';
 import { addScale, checkScale, editScale, listScales } from '../shop/scales/scales.ts';
 import { addPerson, editPerson, listPeople } from '../shop/setup/people.ts';
 import { editShop, getShop, openShop } from '../shop/setup/shop.ts';
+import { assessShipment } from '../shop/shipments/assess.ts';
+import { editShipment, recordShipment, strikeOutShipment } from '../shop/shipments/shipments.ts';
+import { addTask, changeTask, finishTask, reopenTask } from '../shop/tasks/tasks.ts';
+import { getToday } from '../shop/today/today.ts';
+import { proposeUndershoot, strikeOutUndershoot } from '../shop/undershoot/undershoot.ts';
+import { recentlyDone } from '../shop/undo/recent.ts';
+import { undoCommand } from '../shop/undo/undo.ts';
 import { guarded as os } from './guard.ts';
 import { backUpNow, backupsOf, problemReportOf } from './upkeep.ts';
 
@@ -81,8 +112,24 @@ export const router = os.router({
       searchBows(context.signedOn(), input.text),
     ),
     get: os.bows.get.handler(({ context, input }) => getBow(context.signedOn(), input.id)),
+    life: os.bows.life.handler(({ context, input }) => bowLifeOf(context.signedOn(), input.id)),
     add: os.bows.add.handler(({ context, input }) => addBow(context.signedOn(), input)),
     edit: os.bows.edit.handler(({ context, input }) => editBow(context.signedOn(), input)),
+  },
+  limbSets: {
+    add: os.limbSets.add.handler(({ context, input }) => addLimbSet(context.signedOn(), input)),
+    edit: os.limbSets.edit.handler(({ context, input }) => editLimbSet(context.signedOn(), input)),
+  },
+  geometry: {
+    list: os.geometry.list.handler(({ context, input }) =>
+      listGeometry(context.signedOn(), input.bowId),
+    ),
+    record: os.geometry.record.handler(({ context, input }) =>
+      recordGeometry(context.signedOn(), input),
+    ),
+    strikeOut: os.geometry.strikeOut.handler(({ context, input }) =>
+      strikeOutGeometry(context.signedOn(), input),
+    ),
   },
   intake: {
     drafts: os.intake.drafts.handler(({ context }) => listDrafts(context.signedOn())),
@@ -105,6 +152,12 @@ export const router = os.router({
     identifyBow: os.orders.identifyBow.handler(({ context, input }) =>
       identifyBow(context.signedOn(), input),
     ),
+    identifyCustomer: os.orders.identifyCustomer.handler(({ context, input }) =>
+      identifyCustomer(context.signedOn(), input),
+    ),
+    setLimbSet: os.orders.setLimbSet.handler(({ context, input }) =>
+      setLimbSet(context.signedOn(), input),
+    ),
     setInscription: os.orders.setInscription.handler(({ context, input }) =>
       setInscription(context.signedOn(), input),
     ),
@@ -115,9 +168,40 @@ export const router = os.router({
     setHandover: os.orders.setHandover.handler(({ context, input }) =>
       setHandover(context.signedOn(), input),
     ),
+    sendHome: os.orders.sendHome.handler(({ context, input }) =>
+      sendHome(context.signedOn(), input),
+    ),
+    takeUpAgain: os.orders.takeUpAgain.handler(({ context, input }) =>
+      takeUpAgain(context.signedOn(), input),
+    ),
+    cancel: os.orders.cancel.handler(({ context, input }) =>
+      cancelOrder(context.signedOn(), input),
+    ),
+    changeHold: os.orders.changeHold.handler(({ context, input }) =>
+      changeHold(context.signedOn(), input),
+    ),
+    remind: os.orders.remind.handler(({ context, input }) => remind(context.signedOn(), input)),
     hold: os.orders.hold.handler(({ context, input }) => holdOrder(context.signedOn(), input)),
     release: os.orders.release.handler(({ context, input }) =>
       releaseOrder(context.signedOn(), input),
+    ),
+  },
+  arrival: {
+    record: os.arrival.record.handler(({ context, input }) =>
+      recordArrival(context.signedOn(), input),
+    ),
+    addBelongings: os.arrival.addBelongings.handler(({ context, input }) =>
+      addBelongings(context.signedOn(), input),
+    ),
+    correctBelonging: os.arrival.correctBelonging.handler(({ context, input }) =>
+      correctBelonging(context.signedOn(), input),
+    ),
+    tickBack: os.arrival.tickBack.handler(({ context, input }) =>
+      tickBack(context.signedOn(), input),
+    ),
+    untick: os.arrival.untick.handler(({ context, input }) => untick(context.signedOn(), input)),
+    complete: os.arrival.complete.handler(({ context, input }) =>
+      completeArrival(context.signedOn(), input),
     ),
   },
   entries: {
@@ -132,6 +216,45 @@ export const router = os.router({
     add: os.findings.add.handler(({ context, input }) => addFinding(context.signedOn(), input)),
     resolve: os.findings.resolve.handler(({ context, input }) =>
       resolveFinding(context.signedOn(), input),
+    ),
+  },
+  attachments: {
+    add: os.attachments.add.handler(({ context, input }) =>
+      addAttachment(context.signedOn(), input),
+    ),
+    list: os.attachments.list.handler(({ context, input }) =>
+      listAttachments(context.signedOn(), input),
+    ),
+    image: os.attachments.image.handler(({ context, input }) =>
+      attachmentImage(context.signedOn(), input),
+    ),
+    copyToSend: os.attachments.copyToSend.handler(({ context, input }) =>
+      copyToSend(context.signedOn(), input),
+    ),
+    describe: os.attachments.describe.handler(({ context, input }) =>
+      describeAttachment(context.signedOn(), input),
+    ),
+    strikeOut: os.attachments.strikeOut.handler(({ context, input }) =>
+      strikeOutAttachment(context.signedOn(), input),
+    ),
+  },
+  incidents: {
+    record: os.incidents.record.handler(({ context, input }) =>
+      recordIncident(context.signedOn(), input),
+    ),
+    edit: os.incidents.edit.handler(({ context, input }) =>
+      editIncident(context.signedOn(), input),
+    ),
+    settle: os.incidents.settle.handler(({ context, input }) =>
+      settleIncident(context.signedOn(), input),
+    ),
+  },
+  undershoot: {
+    propose: os.undershoot.propose.handler(({ context, input }) =>
+      proposeUndershoot(context.signedOn(), input),
+    ),
+    strikeOut: os.undershoot.strikeOut.handler(({ context, input }) =>
+      strikeOutUndershoot(context.signedOn(), input),
     ),
   },
   readings: {
@@ -149,11 +272,51 @@ export const router = os.router({
       answerConsent(context.signedOn(), input),
     ),
   },
+  finalCheck: {
+    record: os.finalCheck.record.handler(({ context, input }) =>
+      recordFinalCheck(context.signedOn(), input),
+    ),
+  },
+  carriers: {
+    list: os.carriers.list.handler(({ context }) => listCarriers(context.signedOn())),
+    add: os.carriers.add.handler(({ context, input }) => addCarrier(context.signedOn(), input)),
+    edit: os.carriers.edit.handler(({ context, input }) => editCarrier(context.signedOn(), input)),
+    addUsual: os.carriers.addUsual.handler(({ context, input }) =>
+      addUsualCarriers(context.signedOn(), input),
+    ),
+  },
+  shipments: {
+    record: os.shipments.record.handler(({ context, input }) =>
+      recordShipment(context.signedOn(), input),
+    ),
+    edit: os.shipments.edit.handler(({ context, input }) =>
+      editShipment(context.signedOn(), input),
+    ),
+    assess: os.shipments.assess.handler(({ context, input }) =>
+      assessShipment(context.signedOn(), input),
+    ),
+    strikeOut: os.shipments.strikeOut.handler(({ context, input }) =>
+      strikeOutShipment(context.signedOn(), input),
+    ),
+  },
   papers: {
     preview: os.papers.preview.handler(({ context, input }) =>
       previewPaper(context.signedOn(), input),
     ),
     issue: os.papers.issue.handler(({ context, input }) => issuePaper(context.signedOn(), input)),
+  },
+  tasks: {
+    add: os.tasks.add.handler(({ context, input }) => addTask(context.signedOn(), input)),
+    change: os.tasks.change.handler(({ context, input }) => changeTask(context.signedOn(), input)),
+    done: os.tasks.done.handler(({ context, input }) => finishTask(context.signedOn(), input)),
+    reopen: os.tasks.reopen.handler(({ context, input }) => reopenTask(context.signedOn(), input)),
+  },
+  today: {
+    get: os.today.get.handler(({ context, input }) => getToday(context.signedOn(), input.day)),
+  },
+  undo: {
+    undo: os.undo.undo.handler(({ context, input }) => undoCommand(context.signedOn(), input)),
+    recent: os.undo.recent.handler(({ context, input }) => recentlyDone(context.signedOn(), input)),
   },
   find: os.find.handler(({ context, input }) => findAnything(context.signedOn(), input.text)),
 });

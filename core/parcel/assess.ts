@@ -1,5 +1,6 @@
 import { decimal } from '../../shared/measure.ts';
 import type { CarrierProfile, Over } from './carrier-profile.ts';
+import { type Measured, measures } from './measures.ts';
 import { type Parcel, refuseOddParcel } from './parcel.ts';
 import { isOver, nextPound, type ParcelSize, parcelSize } from './size.ts';
 
@@ -13,23 +14,6 @@ export interface ParcelAssessment extends ParcelSize {
   /** Whole pounds that are charged. */
   billableLb: number;
 }
-
-interface Measured extends ParcelSize {
-  weightLb: number;
-}
-
-const measures: { key: keyof Over; label: string; unit: string; of: (m: Measured) => number }[] = [
-  { key: 'longestIn', label: 'The longest side', unit: 'in', of: (m) => m.sidesIn[0] },
-  { key: 'secondIn', label: 'The second side', unit: 'in', of: (m) => m.sidesIn[1] },
-  {
-    key: 'lengthPlusGirthIn',
-    label: 'Length plus girth',
-    unit: 'in',
-    of: (m) => m.lengthPlusGirthIn,
-  },
-  { key: 'volumeIn3', label: 'The volume', unit: 'cubic in', of: (m) => m.volumeIn3 },
-  { key: 'weightLb', label: 'The weight', unit: 'lb', of: (m) => m.weightLb },
-];
 
 function broken(measured: Measured, over: Over): string[] {
   return measures

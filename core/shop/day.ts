@@ -8,3 +8,10 @@ export function dayOf(instant: string): string {
   const at = new Date(instant);
   return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
 }
+
+/** The day so many days later; calendar days, so that no change of the clocks gets in the way. */
+export function addDays(day: string, days: number): string {
+  const at = new Date(`${day}T00:00:00Z`);
+  at.setUTCDate(at.getUTCDate() + days);
+  return at.toISOString().slice(0, 10);
+}

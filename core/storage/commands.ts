@@ -3,9 +3,9 @@ import { ShopError } from '../../shared/errors.ts';
 import type { ShopContext } from './context.ts';
 import type { RecordTables, Tables } from './tables.ts';
 
-type RecordTable = keyof RecordTables & string;
+export type RecordTable = keyof RecordTables & string;
 type NewRow<T extends RecordTable> = Omit<RecordTables[T], 'row_version'>;
-type Patch<T extends RecordTable> = Partial<Omit<RecordTables[T], 'id' | 'row_version'>>;
+export type Patch<T extends RecordTable> = Partial<Omit<RecordTables[T], 'id' | 'row_version'>>;
 
 /** What the command is about, so that history and undo find it. */
 export interface About {
@@ -30,6 +30,12 @@ export interface CommandTransaction {
     expected: number | null,
     patch: Patch<T>,
   ): Promise<RecordTables[T]>;
+  /**
+   * Takes a row out. Only undo uses it, for a row that the undone command added.
+   * @param expected as for {@link CommandTransaction.update}.
+   * @throws ShopError NOT_FOUND or STALE; a foreign-key error where another row refers to it.
+   */
+  remove<T extends RecordTable>(table: T, id: string, expected: number | null): Promise<void>;
   about(about: About): void;
 }
 
@@ -59,6 +65,13 @@ async function readRow<T extends RecordTable>(
     throw new ShopError('NOT_FOUND', 'This record does not exist any more.', { [table]: id });
   }
   return row as RecordTables[T];
+}
+
+function refuseStale(table: RecordTable, id: string, version: number, expected: number | null) {
+  if (expected === null || version === expected) return;
+  throw new ShopError('STALE', 'Somebody changed this in the meantime. Look again, then repeat.', {
+    [table]: id,
+  });
 }
 
 class Recorder implements CommandTransaction {
@@ -93,15 +106,7 @@ class Recorder implements CommandTransaction {
     patch: Patch<T>,
   ): Promise<RecordTables[T]> {
     const before = await readRow(this.db, table, id);
-    if (expected !== null && before.row_version !== expected) {
-      throw new ShopError(
-        'STALE',
-        'Somebody changed this in the meantime. Look again, then repeat.',
-        {
-          [table]: id,
-        },
-      );
-    }
+    refuseStale(table, id, before.row_version, expected);
     const version = before.row_version + 1;
     const after = { ...before, ...patch, row_version: version };
     await (this.db as LooseDb)
@@ -112,6 +117,27 @@ class Recorder implements CommandTransaction {
     this.changes.push({ table, id, before, after, version });
     return after;
   }
+
+  async remove<T extends RecordTable>(
+    table: T,
+    id: string,
+    expected: number | null,
+  ): Promise<void> {
+    const before = await readRow(this.db, table, id);
+    refuseStale(table, id, before.row_version, expected);
+    await (this.db as LooseDb)
+      .deleteFrom(table as string)
+      .where('id', '=', id)
+      .execute();
+    this.changes.push({ table, id, before, after: null, version: before.row_version + 1 });
+  }
+}
+
+/** The command to run. `undoes` names the one it takes back; each can be taken back once. */
+interface NamedCommand {
+  id: string;
+  name: string;
+  undoes?: string;
 }
 
 async function storedResult(
@@ -136,7 +162,7 @@ async function storedResult(
 async function keepRecord(
   recorder: Recorder,
   ctx: ShopContext,
-  command: { id: string; name: string },
+  command: NamedCommand,
   result: unknown,
 ): Promise<void> {
   const { orderId = null, bowId = null, customerId = null } = recorder.subject;
@@ -152,7 +178,7 @@ async function keepRecord(
       bow_id: bowId,
       customer_id: customerId,
       result_json: JSON.stringify(result),
-      undoes_id: null,
+      undoes_id: command.undoes ?? null,
     })
     .execute();
   const rows: Insertable<Tables['command_change']>[] = recorder.changes.map((change, seq) => ({
@@ -161,7 +187,7 @@ async function keepRecord(
     table_name: change.table,
     row_id: change.id,
     before_json: change.before === null ? null : JSON.stringify(change.before),
-    after_json: JSON.stringify(change.after),
+    after_json: change.after === null ? null : JSON.stringify(change.after),
     row_version: change.version,
   }));
   // SQLite binds at most 32,766 values a statement.
@@ -180,7 +206,7 @@ async function keepRecord(
  */
 export async function runCommand<Result>(
   ctx: ShopContext,
-  command: { id: string; name: string },
+  command: NamedCommand,
   work: (trx: CommandTransaction) => Promise<Result>,
 ): Promise<Result> {
   const outcome = await ctx.write.transaction().execute(async (db) => {

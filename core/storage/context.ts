@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Logger } from 'pino';
 import type { Change } from '../../shared/contract/system.ts';
 import type { Role } from '../../shared/people.ts';
+import type { AttachmentStore } from './attachments/store.ts';
 import type { Tables } from './tables.ts';
 
 /** Who does it, and on which device. */
@@ -21,6 +22,8 @@ export interface OpenShop {
   /** Instant, ISO-8601 in UTC. */
   now(): string;
   newId(): string;
+  /** Photographs and other files. Never touched inside a transaction. */
+  attachments: AttachmentStore;
   log: Logger;
   publish(change: Change): void;
 }

@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { newCommandId } from './client.ts';
+import { reportDone } from './done.ts';
 import { detailsOf, isUnanswered, sentenceOf } from './errors.ts';
 
 type Fields<Input> = Omit<Input, 'commandId'>;
@@ -25,7 +26,11 @@ export interface Command<Input, Output> {
  */
 export function useCommand<Input extends { commandId: string }, Output>(
   fn: (input: Input) => Promise<Output>,
-  options: { onDone?: (output: Output) => void } = {},
+  options: {
+    onDone?: (output: Output) => void;
+    /** Says nothing of itself: it takes back something else. */
+    isUndo?: boolean;
+  } = {},
 ): Command<Input, Output> {
   const intent = useRef<{ fields: string; input: Input } | null>(null);
   const [busy, setBusy] = useState(false);
@@ -38,6 +43,7 @@ export function useCommand<Input extends { commandId: string }, Output>(
       const output = await fn(input);
       intent.current = null;
       setBusy(false);
+      if (options.isUndo !== true) reportDone(input.commandId);
       options.onDone?.(output);
       return output;
     } catch (error) {

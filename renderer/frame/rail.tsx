@@ -22,7 +22,14 @@ export function Rail() {
               aria-current={href === current ? 'page' : undefined}
             >
               <Icon size={22} aria-hidden="true" />
-              {narrow ? short : label}
+              {narrow || short === label ? (
+                short
+              ) : (
+                <>
+                  <span className={classes.long}>{label}</span>
+                  <span className={classes.short}>{short}</span>
+                </>
+              )}
             </Link>
           </li>
         ))}

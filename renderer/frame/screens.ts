@@ -2,6 +2,7 @@ import {
   IconLayoutKanban,
   IconMailOpened,
   IconSettings,
+  IconSun,
   IconUsers,
   type TablerIcon,
 } from '@tabler/icons-react';
@@ -18,6 +19,7 @@ export interface ScreenLink {
 
 /** Every screen of the rail, top to bottom. */
 export const screens: readonly ScreenLink[] = [
+  { href: '/today', label: 'Today', short: 'Today', key: 't', icon: IconSun },
   { href: '/board', label: 'Board', short: 'Board', key: 'b', icon: IconLayoutKanban },
   { href: '/intake', label: 'Intake', short: 'Intake', key: 'i', icon: IconMailOpened },
   {

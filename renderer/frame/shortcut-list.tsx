@@ -10,10 +10,12 @@ interface ShortcutListProps {
 
 const single: [string[], string][] = [
   [['?'], 'This list'],
+  [['n'], 'On Today: add a task'],
   ...screens.map(({ key, label }): [string[], string] => [['g', key], label]),
 ];
 const always: [string[], string][] = [
   [['Ctrl', 'K'], 'Command box: find an order, a customer, a bow or a screen'],
+  [['Ctrl', 'Z'], 'Undo what was just done, while its note shows'],
   [['Tab'], 'On the board: from card to card; "Move to..." moves one'],
   [['Esc'], 'Close what is open'],
 ];

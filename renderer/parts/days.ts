@@ -26,6 +26,11 @@ export function fullDay(day: string): string {
   return dayjs(day).format(dayjs(day).isSame(dayjs(), 'year') ? 'D MMM' : 'D MMM YYYY');
 }
 
+/** `Wednesday, 25 November`. */
+export function longDay(day: string): string {
+  return dayjs(day).format('dddd, D MMMM');
+}
+
 /** `due Fri`, `due 12 Dec`, `3 days late`. */
 export function dueText(day: string): string {
   const late = -daysUntil(day);

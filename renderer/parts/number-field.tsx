@@ -1,5 +1,5 @@
 import { TextInput } from '@mantine/core';
-import { type ReactNode, useState } from 'react';
+import { type KeyboardEventHandler, type ReactNode, useState } from 'react';
 import { numberFrom } from './numbers.ts';
 
 interface NumberFieldProps {
@@ -14,6 +14,7 @@ interface NumberFieldProps {
   required?: boolean;
   disabled?: boolean;
   placeholder?: string;
+  onKeyDown?: KeyboardEventHandler<HTMLInputElement>;
 }
 
 /** A measured number as people write it: decimals or a fraction of an inch (`28 1/4`). */

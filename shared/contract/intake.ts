@@ -1,4 +1,7 @@
-import { changed, id, instant, line, requiredLine } from '../fields.ts';
+import { cameAs } from '../bows.ts';
+import { changed, day, id, instant, line, requiredLine, text } from '../fields.ts';
+import { missingItem } from '../gates.ts';
+import { stage } from '../stages.ts';
 import { z } from '../zod.ts';
 import { command, commandInput, keep, nothing, officeRoles, query } from './base.ts';
 import { bowFields } from './bows.ts';
@@ -27,6 +30,19 @@ const bowChoice = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('later') }),
 ]);
 
+/** Where the bow is when the request is written down. */
+export const intakeStarts = ['requested', 'in-mail', 'arrived'] as const;
+
+/** What is seen at once of a bow that is on the table already; the rest follows at the table. */
+export const intakeArrival = z.strictObject({
+  openedOn: day,
+  packaging: text(1000),
+  condition: text(2000),
+  belongings: z.array(requiredLine(200)).max(40),
+  nothingCameAlong: z.boolean(),
+});
+export type IntakeArrival = z.infer<typeof intakeArrival>;
+
 export const intake = {
   drafts: query(officeRoles).input(nothing).output(z.array(draft).max(50)),
   saveDraft: keep(officeRoles)
@@ -41,10 +57,22 @@ export const intake = {
         customer: customerChoice,
         bow: bowChoice,
         order: orderFields,
-        /** A box already on the table starts as "in the mail" and passes the gate of "arrived". */
-        startsAt: z.enum(['requested', 'in-mail']),
+        startsAt: z.enum(intakeStarts),
         cameBy: requiredLine(60),
+        /** Needed where the bow is here; the order then passes the gate of "arrived" if it can. */
+        arrival: intakeArrival.optional(),
+        handover: z.enum(['shipped', 'collected']).optional(),
+        stripFirst: z.boolean().optional(),
+        cameAs: cameAs.optional(),
       }),
     )
-    .output(z.object({ ...changed.shape, number: line(20) })),
+    .output(
+      z.object({
+        ...changed.shape,
+        number: line(20),
+        stage,
+        /** What kept a bow that is here from counting as arrived. */
+        missing: z.array(missingItem).max(100),
+      }),
+    ),
 };

@@ -1,19 +1,7 @@
 import { cents, day, drawIn, forceLbf, id, instant, line, rowVersion } from '../fields.ts';
-import { service, stage } from '../stages.ts';
+import { goingHome, service, stage } from '../stages.ts';
 import { z } from '../zod.ts';
-
-export const holdKinds = ['customer', 'material', 'claim', 'other'] as const;
-
-export const hold = z.object({
-  id,
-  kind: z.enum(holdKinds),
-  reason: line(400),
-  since: instant,
-  remindOn: day.nullable(),
-  releasedAt: instant.nullable(),
-  rowVersion,
-});
-export type Hold = z.infer<typeof hold>;
+import { hold } from './holds.ts';
 
 /** What the weight strip shows. Only weights at the order's own AMO draw take part. */
 export const weightStory = z.object({
@@ -38,6 +26,8 @@ export const orderCard = z.object({
   route: z.array(stage).max(20),
   stage,
   stageSince: instant,
+  /** Why the bow goes home without the work being finished; null on the route of work. */
+  goingHome: goingHome.nullable(),
   targetWeightLbf: forceLbf.nullable(),
   targetDrawIn: drawIn.nullable(),
   promisedOn: day.nullable(),

@@ -1,3 +1,4 @@
+import { cameAs } from '../bows.ts';
 import {
   cents,
   changed,
@@ -7,21 +8,30 @@ import {
   id,
   instant,
   line,
+  requiredLine,
   rowVersion,
   text,
 } from '../fields.ts';
 import { missingItem, override, refused } from '../gates.ts';
-import { service, stage } from '../stages.ts';
+import { goingHome, service, stage } from '../stages.ts';
 import { z } from '../zod.ts';
+import { arrivalRecord, belonging } from './arrival.ts';
 import { command, commandInput, officeRoles, ownerOnly, query } from './base.ts';
 import { bow } from './bows.ts';
 import { consent } from './consents.ts';
 import { customer } from './customers.ts';
 import { entry } from './entries.ts';
+import { finalCheckRow } from './final-check.ts';
 import { finding } from './findings.ts';
-import { hold, holdKinds, orderCard } from './order-card.ts';
+import { holdDetail, holdKinds } from './holds.ts';
+import { incident } from './incidents.ts';
+import { limbSet } from './limb-sets.ts';
+import { orderCard } from './order-card.ts';
 import { paper } from './papers.ts';
 import { reading } from './readings.ts';
+import { shipment } from './shipments.ts';
+import { task } from './tasks.ts';
+import { orderUndershoot } from './undershoot.ts';
 
 export const historyItem = z.object({
   id,
@@ -55,17 +65,32 @@ export const orderDetail = z.object({
   card: orderCard,
   ...orderFields.shape,
   inscription: text(400),
+  goingHomeReason: line(400),
   createdAt: instant,
   customer: customer.nullable(),
   bow: bow.nullable(),
+  /** Limbs of a take-down the order is about; none for the bow's own. */
+  limbSet: limbSet.nullable(),
+  cameAs,
+  /** Risers the standing weighings were taken on, where they were noted. */
+  weighedOnRisers: z.array(line(200)).max(500),
   /** Next stage of the route and what it still needs; none once the bow has left. */
   next: z.object({ stage, missing: z.array(missingItem).max(100) }).nullable(),
-  holds: z.array(hold).max(200),
+  holds: z.array(holdDetail).max(200),
+  /** What was recorded at the unpacking table, and what came along. */
+  arrival: arrivalRecord.nullable(),
+  belongings: z.array(belonging).max(500),
   entries: z.array(entry).max(2000),
   findings: z.array(finding).max(500),
+  incidents: z.array(incident).max(200),
+  undershoot: orderUndershoot,
   readings: z.array(reading).max(500),
   consents: z.array(consent).max(200),
+  finalCheck: z.array(finalCheckRow).max(40),
+  /** Newest first, the struck-out ones too. */
+  shipments: z.array(shipment).max(200),
   papers: z.array(paper).max(1000),
+  tasks: z.array(task).max(500),
   history: z.array(historyItem).max(5000),
 });
 export type OrderDetail = z.infer<typeof orderDetail>;
@@ -88,6 +113,14 @@ export const orders = {
   /** Puts a bow, and with it its owner, on an order that came without one. */
   identifyBow: command()
     .input(commandInput({ id, rowVersion, bowId: id }))
+    .output(changed),
+  /** Gives an order of an unknown sender, and its bow, to the customer whose it turned out to be. */
+  identifyCustomer: command(officeRoles)
+    .input(commandInput({ id, rowVersion, customerId: id }))
+    .output(changed),
+  /** Which limbs of a take-down the order is about, and whether they came without their riser. */
+  setLimbSet: command()
+    .input(commandInput({ id, rowVersion, limbSetId: id.nullable(), cameAs }))
     .output(changed),
   /** The exact lines to be written on the bow. A change voids the approval of the old ones. */
   setInscription: command(officeRoles)
@@ -116,9 +149,47 @@ export const orders = {
   setHandover: command(officeRoles)
     .input(commandInput({ id, rowVersion, handover: z.enum(['shipped', 'collected']) }))
     .output(changed),
+  /**
+   * Puts the bow on the way home from where it stands: only packing and the handover lie ahead.
+   * A hold is released with it.
+   */
+  sendHome: command()
+    .input(commandInput({ id, rowVersion, kind: goingHome, reason }))
+    .output(changed),
+  /** Back to the route of work; what stood packed is looked at anew. Reopens a cancelled request. */
+  takeUpAgain: command(officeRoles).input(commandInput({ id, rowVersion, reason })).output(changed),
+  /** Ends a request whose bow never came. */
+  cancel: command(officeRoles).input(commandInput({ id, rowVersion, reason })).output(changed),
+  /**
+   * Waiting for the customer follows the shop's reminder days, with the days for storage fee and
+   * unclaimed goods; `remindOn` replaces the first reminder.
+   */
   hold: command()
     .input(
       commandInput({ id, rowVersion, kind: z.enum(holdKinds), reason, remindOn: day.nullable() }),
+    )
+    .output(changed),
+  changeHold: command(officeRoles)
+    .input(
+      commandInput({
+        id,
+        rowVersion,
+        remindOn: day.nullable(),
+        storageFeeOn: day.nullable(),
+        abandonedOn: day.nullable(),
+      }),
+    )
+    .output(changed),
+  /** Records a reminder that went out. The next day follows from the ladder, or is given by hand. */
+  remind: command(officeRoles)
+    .input(
+      commandInput({
+        id,
+        rowVersion,
+        how: requiredLine(120),
+        note: text(1000),
+        nextOn: day.optional(),
+      }),
     )
     .output(changed),
   release: command().input(commandInput({ id, rowVersion })).output(changed),

@@ -1,5 +1,6 @@
 import { drawReference } from '../bows.ts';
 import {
+  between,
   changed,
   drawIn,
   forceLbf,
@@ -20,16 +21,26 @@ const readingFields = {
   phase: z.enum(readingPhases),
   /** What every draw length of the session was measured to. */
   drawReference,
+  /** Limbs of a take-down that were weighed; none for the bow's own. */
+  limbSetId: id.nullable(),
+  /** Which riser they were on, where it is not the bow's own: needed when only limbs came. */
+  riserNote: line(200),
   scaleId: id,
   /** Rig reading with nothing pulled, taken off every pull. */
   rigZeroLbf: z.number().min(-10).max(10),
   braceIn: z.number().min(3).max(12),
   stringNote: requiredLine(200),
+  /** Where the string runs over the limbs, seen from the belly. */
+  stringTrack: line(200),
   supportPoint: line(200),
   pullPoint: line(200),
   /** Upper minus lower string-to-limb distance at the fades, inches. */
   tillerIn: z.number().min(-2).max(2).nullable(),
   temperatureF: z.number().min(-20).max(130).nullable(),
+  /** Only where wood or bamboo lies bare. */
+  moisturePct: between(2, 30, 'Moisture is between 2 and 30 percent.').nullable(),
+  /** How long it had been strung when it was weighed: a bow sinks a little on the string. */
+  strungMinutes: between(0, 10_080, 'Strung for between 0 minutes and a week.').nullable(),
   flexedFirst: z.boolean(),
   note: text(1000),
 };
@@ -39,6 +50,7 @@ export const reading = z.object({
   rowVersion,
   ...readingFields,
   scaleName: line(120),
+  limbSetName: line(80).nullable(),
   scaleErrorLbf: z.number().nullable(),
   weighedAt: instant,
   personName: line(120),

@@ -1,5 +1,6 @@
 import { changed, id, line, requiredLine, rowVersion } from '../fields.ts';
 import { person, role } from '../people.ts';
+import { unclaimedAfterFee, unclaimedAfterFeeWords, waitingPolicy } from '../waiting-policy.ts';
 import { z } from '../zod.ts';
 import { command, commandInput, nothing, ownerOnly, query } from './base.ts';
 
@@ -20,8 +21,10 @@ const shopFields = z.strictObject({
   paperFormat: z.enum(['letter', 'a4']),
   tagFormat: z.enum(['4x6', 'a6']),
   contentsOnTag: z.boolean(),
+  ...waitingPolicy.shape,
 });
-export const shopDetails = z.object({ ...shopFields.shape, rowVersion });
+/** `isDemo`: the invented shop of the tour, in a data folder of its own. */
+export const shopDetails = z.object({ ...shopFields.shape, rowVersion, isDemo: z.boolean() });
 export type ShopDetails = z.infer<typeof shopDetails>;
 
 const personFields = { name: requiredLine(120), initials: requiredLine(4), role };
@@ -31,7 +34,7 @@ export const setup = {
   openShop: command('anyone')
     .input(
       commandInput({
-        shop: shopFields,
+        shop: shopFields.refine(unclaimedAfterFee, unclaimedAfterFeeWords),
         owner: z.strictObject({ name: requiredLine(120), initials: requiredLine(4) }),
       }),
     )
@@ -41,7 +44,12 @@ export const setup = {
 export const shop = {
   get: query('anyone').input(nothing).output(shopDetails),
   edit: command(ownerOnly)
-    .input(commandInput({ rowVersion, ...shopFields.shape }))
+    .input(
+      commandInput({ rowVersion, ...shopFields.shape }).refine(
+        unclaimedAfterFee,
+        unclaimedAfterFeeWords,
+      ),
+    )
     .output(changed),
 };
 

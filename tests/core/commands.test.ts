@@ -92,6 +92,78 @@ test.each(['command', 'command_change', 'order_history', 'consent', 'consent_ans
   },
 );
 
+test('a removed row is kept as it was, and the row that stays behind is none', async () => {
+  const shop = await testShop();
+  const scale = { id: 'loose', name: 'spring scale', resolution_lbf: 0.5, active: 1 as const };
+  const added = newCommandId();
+  await runCommand(shop.owner, { id: added, name: 'test.add' }, async (trx) => {
+    await trx.insert('scale', scale);
+    return null;
+  });
+  const removed = newCommandId();
+  const remove = (expected: number | null) =>
+    runCommand(shop.owner, { id: removed, name: 'test.remove', undoes: added }, async (trx) => {
+      await trx.remove('scale', 'loose', expected);
+      return null;
+    });
+  await expect(remove(7)).rejects.toMatchObject({ code: 'STALE' });
+  await remove(1);
+  const { read } = shop.core.shop();
+  expect(await read.selectFrom('scale').selectAll().execute()).toEqual([]);
+  expect(await changesOf(shop, removed)).toEqual([
+    { table: 'scale', before: { ...scale, row_version: 1 }, after: null },
+  ]);
+  const change = await read
+    .selectFrom('command_change')
+    .select('row_version')
+    .where('command_id', '=', removed)
+    .executeTakeFirstOrThrow();
+  expect(change.row_version).toBe(2);
+  const kept = await read
+    .selectFrom('command')
+    .select('undoes_id')
+    .where('id', '=', removed)
+    .executeTakeFirstOrThrow();
+  expect(kept.undoes_id).toBe(added);
+});
+
+test('removing what is not there is told so, and what is referred to stays', async () => {
+  const shop = await testShop();
+  await takeIn(shop);
+  const { read } = shop.core.shop();
+  const customer = await read.selectFrom('customer').select('id').executeTakeFirstOrThrow();
+  const remove = (id: string) =>
+    runCommand(shop.owner, { id: newCommandId(), name: 'test.remove' }, async (trx) => {
+      await trx.remove('customer', id, null);
+      return null;
+    });
+  await expect(remove('nobody')).rejects.toMatchObject({ code: 'NOT_FOUND' });
+  await expect(remove(customer.id)).rejects.toThrow(/FOREIGN KEY/);
+  expect(await read.selectFrom('customer').select('id').execute()).toEqual([customer]);
+});
+
+test('a command is taken back once: a second that names it writes nothing', async () => {
+  const shop = await testShop();
+  const added = newCommandId();
+  await runCommand(shop.owner, { id: added, name: 'test.add' }, async (trx) => {
+    await trx.insert('scale', { id: 'one', name: 'one', resolution_lbf: 0.1, active: 1 });
+    return null;
+  });
+  const takeBack = (name: string) =>
+    runCommand(
+      shop.owner,
+      { id: newCommandId(), name: 'test.undo', undoes: added },
+      async (trx) => {
+        await trx.update('scale', 'one', null, { name });
+        return null;
+      },
+    );
+  await takeBack('two');
+  await expect(takeBack('three')).rejects.toThrow(/UNIQUE/);
+  const { read } = shop.core.shop();
+  expect(await read.selectFrom('scale').select('name').execute()).toEqual([{ name: 'two' }]);
+});
+
 test('a query cannot write: its connection refuses', async () => {
   const shop = await testShop();
   await expect(shop.core.shop().read.deleteFrom('person').execute()).rejects.toThrow(

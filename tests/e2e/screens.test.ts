@@ -12,7 +12,7 @@ beforeAll(async () => {
   const { page } = session;
   await page.goto(session.program.url);
   await page.getByRole('button', { name: /Ida Penn/ }).click();
-  await see(page.getByRole('heading', { name: 'Board', level: 1 })).toBeVisible();
+  await see(page.getByRole('heading', { name: 'Today', level: 1 })).toBeVisible();
 });
 
 afterEach(async ({ task }) => {
@@ -24,6 +24,7 @@ afterAll(async () => {
 });
 
 const screens: [string, () => string][] = [
+  ['today', () => 'today'],
   ['board', () => 'board'],
   ['intake', () => 'intake'],
   ['customers', () => 'customers'],
@@ -67,7 +68,7 @@ test.each(screens)(
       expect(overflow, `${name}, ${look}`).toBeLessThanOrEqual(0);
       await session.accessible(`${name}, ${look}`);
       await session.look(`${name} ${look}`);
-      if (name === 'board' && look === 'light') await session.picture('board');
+      if (['today', 'board'].includes(name) && look === 'light') await session.picture(name);
     }
   },
 );

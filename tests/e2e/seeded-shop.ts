@@ -71,6 +71,11 @@ async function weighed(client: Client, orderId: string): Promise<void> {
       rigZeroLbf: 0,
       braceIn: 7.25,
       stringNote: 'shop string, 14 strand',
+      stringTrack: '',
+      limbSetId: null,
+      riserNote: '',
+      moisturePct: null,
+      strungMinutes: null,
       supportPoint: 'throat',
       pullPoint: 'nock point',
       tillerIn: 0.125,
@@ -80,6 +85,40 @@ async function weighed(client: Client, orderId: string): Promise<void> {
       pulls: [force + 2, force, force].map((forceLbf) => ({ drawIn: 28, forceLbf })),
     });
   }
+}
+
+const dayFromNow = (days: number) => {
+  const at = new Date(Date.now() + days * 24 * 60 * 60 * 1000);
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+};
+
+/** What Today lists besides promises: own tasks of every kind, and a question without an answer. */
+async function reminders(
+  client: Client,
+  { normal, long, personId }: { normal: string; long: string; personId: string },
+): Promise<void> {
+  const add = (orderId: string | null, what: string, days: number, forPersonId: string | null) =>
+    client.tasks.add({
+      commandId: newCommandId(),
+      orderId,
+      what,
+      dueOn: dayFromNow(days),
+      forPersonId,
+    });
+  await add(null, 'Empty the solvent rag can', 0, null);
+  await add(normal, 'Call about the string he sent along', 0, personId);
+  await add(long, `${longWord} ${'and many words '.repeat(20)}`.slice(0, 400), -2, personId);
+  await add(null, 'Order leather for the grips', 3, null);
+  const kind = 'price-and-scope';
+  const { text } = await client.consents.propose({ orderId: normal, kind });
+  await client.consents.ask({
+    commandId: newCommandId(),
+    orderId: normal,
+    kind,
+    text,
+    askedHow: 'e-mail',
+  });
 }
 
 /** A shop with what strains a screen: long words, a hold, a stop, a late order, many in one column. */
@@ -128,6 +167,7 @@ export async function seedShop(url: string): Promise<SeededShop> {
     remindOn: null,
   });
   for (let i = 0; i < 8; i += 1) await takeIn(client, `Customer ${i + 1}`);
+  await reminders(client, { normal, long, personId });
   const { card } = await client.orders.get({ id: normal });
   return {
     personId,

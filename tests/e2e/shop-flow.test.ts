@@ -43,7 +43,11 @@ describe('a request becomes a shipped parcel', () => {
     await page.getByLabel('Town').fill('Ashdale');
     await page.getByLabel("Owner's name").fill('Ida Penn');
     await page.getByRole('button', { name: 'Open the shop' }).click();
-    await see(page.getByRole('heading', { name: 'Board', level: 1 })).toBeVisible();
+    await see(page.getByRole('heading', { name: 'Today', level: 1 })).toBeVisible();
+    await see(page.getByText('No orders in work')).toBeVisible();
+    await session.accessible('empty Today');
+    await page.goto(session.at('board'));
+    await see(page.getByText('No orders in work')).toBeVisible();
     await session.accessible('empty board');
 
     await page.goto(session.at('settings'));

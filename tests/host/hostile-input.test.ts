@@ -21,7 +21,7 @@ const doors: [string, (core: Core) => Promise<Door>][] = [
 
 /** Streams never end by themselves and take no input to spoil. */
 const callable = procedures.filter((procedure) => procedure.name !== 'system.changes');
-const typedCodes = [...Object.keys(errorCodes), 'PAYLOAD_TOO_LARGE'];
+const typedCodes = Object.keys(errorCodes);
 
 type Call = (input: unknown) => Promise<unknown>;
 
@@ -90,6 +90,7 @@ const wrong: Record<string, unknown[]> = {
   enum: ['no-such-choice', 7, null, '<script>alert(1)</script>'],
   literal: ['other', 3],
   record: ['text', 5, [1]],
+  file: ['text', 42, null, {}, ['list']],
 };
 
 /** Values that are bad for a leaf; optional and nullable places may be null, so null is checked by parsing. */

@@ -95,3 +95,82 @@ describe('dimensional weight', () => {
     expect(assessParcel(parcel, profile).billableLb).toBe(billed);
   });
 });
+
+describe('how a carrier rounds the sides', () => {
+  test.each([
+    // Derived from the three rules. Up to August 2025 private carriers went to the nearest inch,
+    // halves up; since then every fraction goes up (Parcel Industry). The post has not changed.
+    { rounding: 'none', side: 10.5, counted: 10.5 },
+    { rounding: 'nearest-inch', side: 10.5, counted: 11 },
+    { rounding: 'next-inch', side: 10.5, counted: 11 },
+    { rounding: 'none', side: 10.4, counted: 10.4 },
+    { rounding: 'nearest-inch', side: 10.4, counted: 10 },
+    { rounding: 'next-inch', side: 10.4, counted: 11 },
+    { rounding: 'next-inch', side: 10, counted: 10 },
+  ] as const)('$rounding: $side in counts as $counted in', ({ rounding, side, counted }) => {
+    const size = parcelSize(box(30, side, 5), { rounding, tubes: 'as-box' });
+    expect(size.sidesIn).toEqual([30, counted, 5]);
+    expect(size.volumeIn3).toBeCloseTo(30 * counted * 5, 9);
+  });
+
+  test('the printed "4.20 / 5.43 lb" is not a charge: whole pounds are billed', () => {
+    // The same Parcel Industry article prints the quotients of its example as the charge; they are
+    // 4.208 and 5.439, and carriers bill the next whole pound.
+    const parcel: Parcel = { shape: 'box', sidesIn: [11.1, 8.5, 6.2], weightLb: 1 };
+    const before = assessParcel(parcel, plain);
+    const since = assessParcel(parcel, { ...plain, rounding: 'next-inch' });
+    expect(before.volumeIn3 / 139).toBeCloseTo(4.208, 3);
+    expect(since.volumeIn3 / 139).toBeCloseTo(5.439, 3);
+    expect([before.billableLb, since.billableLb]).not.toEqual([4.2, 5.43]);
+    expect([before.billableLb, since.billableLb]).toEqual([5, 6]);
+  });
+});
+
+test.each([
+  // Derived, for boxes that bows go in: girth, length plus girth and volume.
+  { sides: [66, 5, 5], girth: 20, sum: 86, volume: 1650 },
+  { sides: [72, 6, 6], girth: 24, sum: 96, volume: 2592 },
+  { sides: [48, 6, 6], girth: 24, sum: 72, volume: 1728 },
+  { sides: [74, 10, 6], girth: 32, sum: 106, volume: 4440 },
+  { sides: [30, 24, 24], girth: 96, sum: 126, volume: 17_280 },
+] as const)(
+  '$sides in: girth $girth, sum $sum, $volume cubic in',
+  ({ sides: [a, b, c], girth, sum, volume }) => {
+    expect(parcelSize(box(a, b, c), exact)).toMatchObject({
+      girthIn: girth,
+      lengthPlusGirthIn: sum,
+      volumeIn3: volume,
+    });
+  },
+);
+
+describe('limits are broken by going over them, not by reaching them', () => {
+  const over = (limits: CarrierProfile['accepted'], parcel: Parcel) =>
+    assessParcel(parcel, { ...plain, accepted: limits }).refusals.length > 0;
+  const heavy = (weightLb: number): Parcel => ({ shape: 'box', sidesIn: [20, 5, 5], weightLb });
+
+  test.each([
+    // "Over 48 in", "over 17,280 cubic in", "over 96 in", "over 130 in": surcharges of private
+    // carriers in 2026 (trade press; the last two also FedEx, "What is an oversize charge").
+    { limits: { longestIn: 48 }, at: box(48, 6, 6), past: box(48.01, 6, 6) },
+    { limits: { volumeIn3: 17_280 }, at: box(30, 24, 24), past: box(30, 24, 24.01) },
+    { limits: { longestIn: 96 }, at: box(96, 4, 4), past: box(96.1, 4, 4) },
+    { limits: { lengthPlusGirthIn: 130 }, at: box(98, 10, 6), past: box(98.1, 10, 6) },
+    // UPS, "Shipping dimensions and weight": 150 lb, 108 in, 165 in length plus girth.
+    { limits: { longestIn: 108 }, at: box(108, 4, 4), past: box(108.1, 4, 4) },
+    { limits: { lengthPlusGirthIn: 165 }, at: box(105, 20, 10), past: box(105, 20, 10.1) },
+    { limits: { weightLb: 150 }, at: heavy(150), past: heavy(150.1) },
+    // USPS, Domestic Mail Manual 401.1.3: 70 lb.
+    { limits: { weightLb: 70 }, at: heavy(70), past: heavy(70.1) },
+  ])('$limits', ({ limits, at, past }) => {
+    expect(over(limits, at)).toBe(false);
+    expect(over(limits, past)).toBe(true);
+  });
+
+  test('exactly a cubic foot, 48 x 6 x 6 in, is not over it: its volume is not charged', () => {
+    // Derived from USPS Customer Support Ruling PS-340: "over 1728 cubic in".
+    const postal = { ...plain, dimensional: { divisor: 166, overIn3: 1728 } };
+    expect(assessParcel(box(48, 6, 6), postal).dimensionalLb).toBeNull();
+    expect(assessParcel(box(48.1, 6, 6), postal).dimensionalLb).toBe(11);
+  });
+});

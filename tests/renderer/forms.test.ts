@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { errorsUnder } from '../../renderer/parts/field-errors.ts';
 import { inputErrors } from '../../renderer/parts/input-schema.ts';
 import { weightsLine } from '../../renderer/parts/weights-line.ts';
-import { bowErrors, emptyBow } from '../../renderer/screens/bows/bow-form.tsx';
+import { bowErrors, emptyBow } from '../../renderer/screens/bows/bow-fields.ts';
 import { customerErrors, emptyCustomer } from '../../renderer/screens/customers/customer-form.tsx';
 import { initialsOf } from '../../renderer/screens/start-up/initials-of.ts';
 import { contract } from '../../shared/contract/index.ts';
@@ -23,9 +23,9 @@ describe('errors beside their fields', () => {
     expect(bowErrors(emptyBow)).toEqual({});
     const wrong = { ...emptyBow, amoLengthIn: 30, markedWeightLbf: Number.NaN, maxSafeDrawIn: 41 };
     expect(bowErrors(wrong)).toEqual({
-      amoLengthIn: 'At least 36.',
+      amoLengthIn: 'An AMO length is between 36 and 84 inches.',
       markedWeightLbf: 'Give a number.',
-      maxSafeDrawIn: 'At most 40.',
+      maxSafeDrawIn: 'A safe draw is between 5 and 40 inches.',
     });
   });
 

@@ -17,6 +17,9 @@ export const shopFields = {
   paperFormat: 'letter' as const,
   tagFormat: '4x6' as const,
   contentsOnTag: false,
+  reminderDays: [3, 10, 21],
+  storageFeeDays: 30,
+  abandonedDays: 90,
 };
 
 export const customerFields: CustomerFields = {
@@ -45,11 +48,24 @@ export const bowFields: BowFields = {
   model: 'Heron',
   serial: 'H-118',
   amoLengthIn: 66,
+  tipToTipIn: null,
   markedWeightLbf: 52,
   markedDrawIn: 28,
   markedDrawReference: 'amo',
   maxSafeDrawIn: 30,
-  facing: 'E-glass',
+  profile: 'reflex-deflex',
+  recurveDepthIn: null,
+  throatToFadeIn: null,
+  limbPadDeg: null,
+  limbs: { upper: { fadeIn: null, limbIn: null }, lower: { fadeIn: null, limbIn: null } },
+  faces: {
+    back: { facing: 'E-glass', glassMadeIn: 0.05, glassNowIn: 0.048, glassHow: 'loupe' },
+    belly: { facing: 'E-glass', glassMadeIn: 0.05, glassNowIn: 0.05, glassHow: 'loupe' },
+  },
+  coreWood: 'rock elm',
+  moisturePct: null,
+  edgeRadiusIn: null,
+  lowStretchTips: 'unknown',
   notes: '',
 };
 

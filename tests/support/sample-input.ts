@@ -20,7 +20,7 @@ function stringFor(schema: z.ZodType, key: string, known: KnownIds): string {
 }
 
 function numberFor(schema: z.ZodType, key: string): number {
-  for (const candidate of key === 'rowVersion' ? [1] : [28, 1, 7, 0, 0.5, 40]) {
+  for (const candidate of key === 'rowVersion' ? [1] : [28, 1, 7, 0, 0.5, 40, 150]) {
     if (schema.safeParse(candidate).success) return candidate;
   }
   throw new Error(`no sample for the number ${key}: teach this generator`);
@@ -58,7 +58,9 @@ export function sampleOf(schema: z.ZodType, key: string, known: KnownIds): unkno
     case 'optional':
       return undefined;
     case 'nullable':
-      return null;
+      return def.innerType && known[key] !== undefined ? sampleOf(def.innerType, key, known) : null;
+    case 'file':
+      return new File(['A plain line of words'], 'note.txt', { type: 'text/plain' });
     case 'record':
       return { customerName: 'A plain line of words' };
     default:

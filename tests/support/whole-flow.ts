@@ -1,4 +1,5 @@
-import { answerConsent, askConsent, proposeConsent } from '../../core/shop/consents/consents.ts';
+import { answerConsent } from '../../core/shop/consents/answer.ts';
+import { askConsent, proposeConsent } from '../../core/shop/consents/ask.ts';
 import { recordEntry } from '../../core/shop/entries/entries.ts';
 import { getOrder } from '../../core/shop/orders/detail.ts';
 import { moveOrder } from '../../core/shop/orders/move.ts';
@@ -95,6 +96,11 @@ export class Flow {
       rigZeroLbf: 0,
       braceIn: 7.25,
       stringNote: 'shop string, 14 strand',
+      stringTrack: '',
+      limbSetId: null,
+      riserNote: '',
+      moisturePct: null,
+      strungMinutes: null,
       supportPoint: 'throat',
       pullPoint: 'nock point',
       tillerIn: 0.125,

@@ -1,7 +1,34 @@
-import type { Bow, BowFields } from '../../../shared/contract/bows.ts';
+import type { Bow, BowFields, Face } from '../../../shared/contract/bows.ts';
 import type { BowRow } from '../../storage/tables.ts';
 
 export type BowColumns = Omit<BowRow, 'id' | 'row_version' | 'customer_id' | 'created_at'>;
+
+function faceColumns({ back, belly }: BowFields['faces']) {
+  return {
+    back_facing: back.facing,
+    back_glass_made_in: back.glassMadeIn,
+    back_glass_now_in: back.glassNowIn,
+    back_glass_how: back.glassHow,
+    belly_facing: belly.facing,
+    belly_glass_made_in: belly.glassMadeIn,
+    belly_glass_now_in: belly.glassNowIn,
+    belly_glass_how: belly.glassHow,
+  };
+}
+
+function shapeColumns(fields: BowFields) {
+  return {
+    tip_to_tip_in: fields.tipToTipIn,
+    profile: fields.profile,
+    recurve_depth_in: fields.recurveDepthIn,
+    throat_to_fade_in: fields.throatToFadeIn,
+    limb_pad_deg: fields.limbPadDeg,
+    upper_fade_in: fields.limbs.upper.fadeIn,
+    upper_limb_in: fields.limbs.upper.limbIn,
+    lower_fade_in: fields.limbs.lower.fadeIn,
+    lower_limb_in: fields.limbs.lower.limbIn,
+  };
+}
 
 export function bowColumns(fields: BowFields): BowColumns {
   return {
@@ -17,28 +44,39 @@ export function bowColumns(fields: BowFields): BowColumns {
     marked_draw_in: fields.markedDrawIn,
     marked_draw_reference: fields.markedDrawReference,
     max_safe_draw_in: fields.maxSafeDrawIn,
-    back_facing: fields.facing,
-    belly_facing: fields.facing,
-    back_glass_made_in: null,
-    back_glass_now_in: null,
-    back_glass_how: 'not-measured',
-    belly_glass_made_in: null,
-    belly_glass_now_in: null,
-    belly_glass_how: 'not-measured',
-    core_wood: '',
-    moisture_pct: null,
-    edge_radius_in: null,
-    low_stretch_tips: 'unknown',
-    tip_to_tip_in: null,
-    profile: 'unknown',
-    recurve_depth_in: null,
-    throat_to_fade_in: null,
-    limb_pad_deg: null,
-    upper_fade_in: null,
-    upper_limb_in: null,
-    lower_fade_in: null,
-    lower_limb_in: null,
+    ...shapeColumns(fields),
+    ...faceColumns(fields.faces),
+    core_wood: fields.coreWood,
+    moisture_pct: fields.moisturePct,
+    edge_radius_in: fields.edgeRadiusIn,
+    low_stretch_tips: fields.lowStretchTips,
     notes: fields.notes,
+  };
+}
+
+function faceOf(
+  facing: Face['facing'],
+  glassMadeIn: number | null,
+  glassNowIn: number | null,
+  glassHow: Face['glassHow'],
+): Face {
+  return { facing, glassMadeIn, glassNowIn, glassHow };
+}
+
+function facesOf(row: BowRow): BowFields['faces'] {
+  return {
+    back: faceOf(
+      row.back_facing,
+      row.back_glass_made_in,
+      row.back_glass_now_in,
+      row.back_glass_how,
+    ),
+    belly: faceOf(
+      row.belly_facing,
+      row.belly_glass_made_in,
+      row.belly_glass_now_in,
+      row.belly_glass_how,
+    ),
   };
 }
 
@@ -56,11 +94,24 @@ export function bowOf(row: BowRow): Bow {
     model: row.model,
     serial: row.serial,
     amoLengthIn: row.amo_length_in,
+    tipToTipIn: row.tip_to_tip_in,
     markedWeightLbf: row.marked_weight_lbf,
     markedDrawIn: row.marked_draw_in,
     markedDrawReference: row.marked_draw_reference,
     maxSafeDrawIn: row.max_safe_draw_in,
-    facing: row.back_facing,
+    profile: row.profile,
+    recurveDepthIn: row.recurve_depth_in,
+    throatToFadeIn: row.throat_to_fade_in,
+    limbPadDeg: row.limb_pad_deg,
+    limbs: {
+      upper: { fadeIn: row.upper_fade_in, limbIn: row.upper_limb_in },
+      lower: { fadeIn: row.lower_fade_in, limbIn: row.lower_limb_in },
+    },
+    faces: facesOf(row),
+    coreWood: row.core_wood,
+    moisturePct: row.moisture_pct,
+    edgeRadiusIn: row.edge_radius_in,
+    lowStretchTips: row.low_stretch_tips,
     notes: row.notes,
   };
 }

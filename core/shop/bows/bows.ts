@@ -1,3 +1,4 @@
+import { bowTroubles } from '../../../shared/bow-checks.ts';
 import type { BowFields } from '../../../shared/contract/bows.ts';
 import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
@@ -11,6 +12,8 @@ import { cardsWhere } from '../orders/cards.ts';
 import { noteOnOpenOrders } from '../orders/history.ts';
 import { changedOf, notFound } from '../record.ts';
 import { bowColumns, bowOf } from './bow-row.ts';
+import { limbSetsOf } from './limb-sets.ts';
+import { refuseTroubles } from './troubles.ts';
 
 export async function searchBows(
   shop: OpenShop,
@@ -40,22 +43,12 @@ export async function getBow(shop: OpenShop, id: string): Promise<ContractOutput
     .executeTakeFirst();
   if (row === undefined) throw notFound('bow', id);
   const orders = await cardsWhere(shop, (query) => query.where('shop_order.bow_id', '=', id));
-  return { bow: bowOf(row), ownerName: row.owner_name ?? 'the shop', orders: orders.slice(0, 500) };
-}
-
-/** A marking must say at which draw, and a bow is not marked past its own safe draw. */
-function refuseOddMarking(fields: BowFields): void {
-  const { markedWeightLbf, markedDrawIn, maxSafeDrawIn } = fields;
-  if (markedWeightLbf === null && markedDrawIn !== null) {
-    throw new ShopError('BAD_INPUT', 'A marked draw length needs the marked weight.', {
-      markedWeightLbf: 'Give the weight as marked, or leave both empty.',
-    });
-  }
-  if (markedDrawIn !== null && maxSafeDrawIn !== null && markedDrawIn > maxSafeDrawIn) {
-    throw new ShopError('BAD_INPUT', 'The marked draw is past the maximum safe draw.', {
-      maxSafeDrawIn: 'Check which of the two is right.',
-    });
-  }
+  return {
+    bow: bowOf(row),
+    ownerName: row.owner_name ?? 'the shop',
+    limbSets: await limbSetsOf(shop, id),
+    orders: orders.slice(0, 500),
+  };
 }
 
 export async function insertBow(
@@ -64,7 +57,7 @@ export async function insertBow(
   customerId: string | null,
   fields: BowFields,
 ): Promise<BowRow> {
-  refuseOddMarking(fields);
+  refuseTroubles(bowTroubles(fields));
   trx.about({ bowId: id, customerId });
   return trx.insert('bow', {
     id,
@@ -90,7 +83,7 @@ export function addBow(ctx: ShopContext, input: ContractInputs['bows']['add']): 
 }
 
 /** A safe draw found to be shorter must not leave an open order planning past it. */
-async function refusePlannedPast(
+export async function refusePlannedPast(
   trx: CommandTransaction,
   bowId: string,
   maxSafeDrawIn: number | null,
@@ -111,11 +104,24 @@ async function refusePlannedPast(
   );
 }
 
+export async function refuseLimbSets(trx: CommandTransaction, bowId: string): Promise<void> {
+  const set = await trx.db
+    .selectFrom('limb_set')
+    .select('name')
+    .where('bow_id', '=', bowId)
+    .executeTakeFirst();
+  if (set === undefined) return;
+  throw new ShopError('CONFLICT', `This bow has limbs that come off ("${set.name}").`, {
+    takeDown: 'A one-piece bow has none: keep it a take-down.',
+  });
+}
+
 export function editBow(ctx: ShopContext, input: ContractInputs['bows']['edit']): Promise<Changed> {
   const { commandId, id, rowVersion, ...fields } = input;
   return runCommand(ctx, { id: commandId, name: 'bows.edit' }, async (trx) => {
-    refuseOddMarking(fields);
+    refuseTroubles(bowTroubles(fields));
     trx.about({ bowId: id });
+    if (fields.takeDown === 'one-piece') await refuseLimbSets(trx, id);
     await refusePlannedPast(trx, id, fields.maxSafeDrawIn);
     const row = await trx.update('bow', id, rowVersion, bowColumns(fields));
     const line = { kind: 'bow-details', summary: 'Bow details changed' };

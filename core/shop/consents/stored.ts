@@ -3,7 +3,7 @@ import type { ConsentAnswerRow, ConsentRow } from '../../storage/tables.ts';
 
 export interface StoredConsent extends ConsentRow {
   answers: ConsentAnswerRow[];
-  /** Another bow has been put on the order since this was asked. */
+  /** Another bow or owner has been put on the order since this was asked. */
   otherBow: boolean;
 }
 
@@ -32,7 +32,7 @@ export async function storedConsents(
     .selectFrom('order_history')
     .select(['order_id', 'at'])
     .where('order_id', 'in', orderIds)
-    .where('kind', '=', 'bow')
+    .where('kind', 'in', ['bow', 'owner'])
     .execute();
   return rows.map((row) => ({
     ...row,

@@ -1,7 +1,7 @@
 import type { ConsentKind } from '../../../shared/consents.ts';
 import { weightAtDraw } from '../../../shared/measure.ts';
 import { serviceLabels } from '../../../shared/stages.ts';
-import type { FindingRow, OrderRow } from '../../storage/tables.ts';
+import type { FindingRow, OrderRow, UndershootRow } from '../../storage/tables.ts';
 import { servicesOf } from '../orders/order-json.ts';
 import type { StoredReading } from '../readings/stored.ts';
 import { weightAtAmoDraw } from '../readings/weights.ts';
@@ -10,6 +10,7 @@ export interface SubjectRows {
   order: OrderRow;
   findings: readonly FindingRow[];
   readings: readonly StoredReading[];
+  undershoots: readonly UndershootRow[];
 }
 
 function scopeText(order: OrderRow): string {
@@ -50,10 +51,22 @@ function sandedText({ order, readings }: SubjectRows): string {
     : `Measured: ${weightAtDraw(force, order.target_draw_in)}`;
 }
 
+function offerText({ undershoots }: SubjectRows): string {
+  const offer = undershoots.filter((row) => row.struck_reason === null).at(-1);
+  if (offer === undefined) return 'Offer: none yet';
+  const lower = -offer.price_change_cents;
+  const what = [
+    offer.offer === 'accept' ? 'the bow stays as it is, at the agreed price.' : '',
+    offer.words,
+    lower === 0 ? '' : `The price falls by ${dollars(lower)}.`,
+  ];
+  return `Offer: ${what.filter((words) => words !== '').join('\n')}`;
+}
+
 /**
  * What each kind of consent refers to, as the records stand now. A consent holds only while
  * its frozen subject is the same, to the letter: a changed target, scope, price, inscription,
- * finding or weighing outdates it.
+ * finding, weighing or offer outdates it.
  */
 export function subjectsOf(rows: SubjectRows): Record<ConsentKind, string> {
   const { order } = rows;
@@ -65,6 +78,6 @@ export function subjectsOf(rows: SubjectRows): Record<ConsentKind, string> {
     'price-and-scope': `${scope}\n${target}\n${priceText(order)}`,
     'watch-findings': watchText(rows.findings),
     'expected-weight-loss': `${scope}\n${target}`,
-    undershoot: `${target}\n${sandedText(rows)}`,
+    undershoot: `${target}\n${sandedText(rows)}\n${offerText(rows)}`,
   };
 }

@@ -23,7 +23,8 @@ const bodies: Record<ConsentKind, (w: ConsentWording) => string> = {
     `I understand that stripping and sanding take some wood or glass with the old finish, and that ` +
     `the bow is expected to lose a pound or two of draw weight.\n${w.subject}`,
   undershoot: (w) =>
-    `I was told that the bow now weighs less than the target, and I accept it as it is.\n${w.subject}`,
+    'I was told that the bow now weighs less than its target, and that what was taken off cannot ' +
+    `be put back. I accept this offer.\n${w.subject}`,
 };
 
 /** The wording the shop would ask now. The shop's own words, not legal advice; to be read before asking. */

@@ -47,6 +47,9 @@ export function recordEntry(
   return runCommand(ctx, { id: input.commandId, name: 'entries.record' }, async (trx) => {
     trx.about({ orderId: input.orderId });
     const order = await readOrder(trx.db, input.orderId);
+    if (kind.retired !== null) {
+      throw new ShopError('CONFLICT', `${kind.label}: ${kind.retired}`, { item: kind.retired });
+    }
     if (kind.noteRequired && input.note.trim() === '') {
       throw new ShopError('BAD_INPUT', `${kind.label}: write a few words.`, { note: kind.hint });
     }

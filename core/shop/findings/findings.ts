@@ -9,6 +9,7 @@ import { note } from '../orders/history.ts';
 import { readOrder } from '../orders/order-row.ts';
 import { changedOf, notFound } from '../record.ts';
 import { openStops, stopsOf } from './open-stops.ts';
+import { writeFinding } from './write-finding.ts';
 
 /** Findings of an order, newest first, with those of other orders that still stop its bow. */
 export async function findingsOf(shop: OpenShop, order: OrderRow): Promise<Finding[]> {
@@ -43,25 +44,7 @@ export function addFinding(
   return runCommand(ctx, { id: input.commandId, name: 'findings.add' }, async (trx) => {
     const order = await readOrder(trx.db, input.orderId);
     trx.about({ orderId: order.id, bowId: order.bow_id });
-    const row = await trx.insert('finding', {
-      id: ctx.newId(),
-      order_id: order.id,
-      bow_id: order.bow_id,
-      grade: input.grade,
-      place: input.place,
-      note: input.note,
-      found_at: trx.at,
-      found_by: ctx.actor.personId,
-      resolved_at: null,
-      resolved_how: null,
-    });
-    // Whoever is about to move the order on an older view must look again first.
-    if (input.grade === 'stop') await trx.update('shop_order', order.id, null, {});
-    await note(trx, ctx, order.id, {
-      kind: 'finding',
-      summary: `Finding (${input.grade}): ${input.place}`,
-    });
-    return changedOf(row);
+    return changedOf(await writeFinding(trx, ctx, order, input));
   });
 }
 

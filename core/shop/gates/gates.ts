@@ -1,7 +1,7 @@
 import { ShopError } from '../../../shared/errors.ts';
 import type { Gate, MissingItem } from '../../../shared/gates.ts';
 import type { Role } from '../../../shared/people.ts';
-import type { GateFacts } from './facts.ts';
+import type { GateFacts } from './gate-facts.ts';
 import { gateTable } from './table.ts';
 
 /** Everything one gate still needs, in the order it is usually done. Empty means open. */

@@ -1,7 +1,7 @@
 import { type ConsentKind, consentLabels } from '../../../shared/consents.ts';
 import { type EntryItem, entryKinds } from '../../../shared/entries.ts';
 import type { MissingItem, Section } from '../../../shared/gates.ts';
-import type { GateFacts } from './facts.ts';
+import type { GateFacts } from './gate-facts.ts';
 
 /** One row of the gate table. */
 export interface Requirement {

@@ -2,12 +2,15 @@ import type { ContractInputs, ContractOutputs } from '../../../shared/contract/t
 import { ShopError } from '../../../shared/errors.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
+import type { OrderRow } from '../../storage/tables.ts';
 import { insertBow } from '../bows/bows.ts';
 import { insertCustomer } from '../customers/customers.ts';
 import { note } from '../orders/history.ts';
 import { nextOrderNumber } from '../orders/number.ts';
 import { orderColumns, refuseOddTarget } from '../orders/order-row.ts';
+import type { RouteOptions } from '../orders/route.ts';
 import { notFound } from '../record.ts';
+import { takeUpBox } from './take-up-box.ts';
 
 type Input = ContractInputs['intake']['submit'];
 
@@ -52,45 +55,89 @@ async function bowOf(
   return { id: row.id, maxSafeDrawIn: row.max_safe_draw_in };
 }
 
+/** Where the order goes home by, and which way round the work goes; both as the shop decided. */
+function routeOptions(ctx: ShopContext, input: Input): RouteOptions {
+  const stripFirst = input.stripFirst ?? false;
+  if (stripFirst && ctx.actor.role !== 'owner') {
+    throw new ShopError('NOT_ALLOWED', 'The owner decides to strip before the weight work.', {
+      stripFirst: 'Leave it as usual; the owner may change it on the order.',
+    });
+  }
+  return { stripFirst, handover: input.handover ?? 'shipped' };
+}
+
+function refuseUnseen(input: Input): void {
+  if (input.startsAt === 'arrived' && input.arrival === undefined) {
+    throw new ShopError('BAD_INPUT', 'The bow is here: say what was seen of it.', {
+      'arrival.condition': 'Say how it came out of the box.',
+    });
+  }
+  if (input.startsAt !== 'arrived' && input.arrival !== undefined) {
+    throw new ShopError('BAD_INPUT', 'Only a bow that is here has been looked at.', {
+      startsAt: 'Say that the bow is here.',
+    });
+  }
+}
+
+async function insertOrder(
+  trx: CommandTransaction,
+  ctx: ShopContext,
+  input: Input,
+): Promise<OrderRow> {
+  const customerId = await customerIdOf(trx, ctx, input.customer);
+  const bow = await bowOf(trx, ctx, input.bow, customerId);
+  refuseOddTarget(input.order, bow?.maxSafeDrawIn ?? null);
+  const id = ctx.newId();
+  trx.about({ orderId: id, bowId: bow?.id ?? null, customerId });
+  return trx.insert('shop_order', {
+    id,
+    number: await nextOrderNumber(trx),
+    customer_id: customerId,
+    bow_id: bow?.id ?? null,
+    ...orderColumns(input.order, routeOptions(ctx, input)),
+    // A bow that is here passes the gate of "arrived" below.
+    stage: input.startsAt === 'arrived' ? 'in-mail' : input.startsAt,
+    stage_since: trx.at,
+    inscription: '',
+    limb_set_id: null,
+    came_as: input.cameAs ?? 'whole-bow',
+    going_home: null,
+    going_home_reason: '',
+    created_at: trx.at,
+  });
+}
+
+async function dropDraft(
+  trx: CommandTransaction,
+  ctx: ShopContext,
+  draftId: string | null,
+): Promise<void> {
+  if (draftId === null) return;
+  await trx.db
+    .deleteFrom('draft')
+    .where('id', '=', draftId)
+    .where('person_id', '=', ctx.actor.personId)
+    .execute();
+}
+
 /** @see contract.intake.submit */
 export function submitIntake(
   ctx: ShopContext,
   input: Input,
 ): Promise<ContractOutputs['intake']['submit']> {
   return runCommand(ctx, { id: input.commandId, name: 'intake.submit' }, async (trx) => {
-    const customerId = await customerIdOf(trx, ctx, input.customer);
-    const bow = await bowOf(trx, ctx, input.bow, customerId);
-    refuseOddTarget(input.order, bow?.maxSafeDrawIn ?? null);
-    const id = ctx.newId();
-    const number = await nextOrderNumber(trx);
-    trx.about({ orderId: id, bowId: bow?.id ?? null, customerId });
-    const order = await trx.insert('shop_order', {
-      id,
-      number,
-      customer_id: customerId,
-      bow_id: bow?.id ?? null,
-      ...orderColumns(input.order, { stripFirst: false, handover: 'shipped' }),
-      stage: input.startsAt,
-      stage_since: trx.at,
-      inscription: '',
-      limb_set_id: null,
-      came_as: 'whole-bow',
-      going_home: null,
-      going_home_reason: '',
-      created_at: trx.at,
-    });
-    await note(trx, ctx, id, {
+    refuseUnseen(input);
+    const order = await insertOrder(trx, ctx, input);
+    await note(trx, ctx, order.id, {
       kind: 'created',
       summary: `Request taken in (${input.cameBy})`,
-      to: input.startsAt,
+      to: order.stage,
     });
-    if (input.draftId !== null) {
-      await trx.db
-        .deleteFrom('draft')
-        .where('id', '=', input.draftId)
-        .where('person_id', '=', ctx.actor.personId)
-        .execute();
-    }
-    return { id, rowVersion: order.row_version, number };
+    const standing =
+      input.arrival === undefined
+        ? { rowVersion: order.row_version, stage: order.stage, missing: [] }
+        : await takeUpBox(trx, ctx, order, input.arrival, input.cameBy);
+    await dropDraft(trx, ctx, input.draftId);
+    return { id: order.id, number: order.number, ...standing };
   });
 }

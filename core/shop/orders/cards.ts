@@ -1,5 +1,6 @@
 import type { SelectQueryBuilder } from 'kysely';
-import type { Hold, OrderCard } from '../../../shared/contract/order-card.ts';
+import type { Hold } from '../../../shared/contract/holds.ts';
+import type { OrderCard } from '../../../shared/contract/order-card.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { BowRow, HoldRow, OrderRow, Tables } from '../../storage/tables.ts';
 import { bowLine } from '../bows/bow-line.ts';
@@ -18,6 +19,8 @@ export function holdOf(row: HoldRow): Hold {
     reason: row.reason,
     since: row.since,
     remindOn: row.remind_on,
+    storageFeeOn: row.storage_fee_on,
+    abandonedOn: row.abandoned_on,
     releasedAt: row.released_at,
     rowVersion: row.row_version,
   };
@@ -87,6 +90,7 @@ export async function cardsWhere(
       route: routeOf(order),
       stage: order.stage,
       stageSince: order.stage_since,
+      goingHome: order.going_home,
       targetWeightLbf: order.target_weight_lbf,
       targetDrawIn: order.target_draw_in,
       promisedOn: order.promised_on,

@@ -1,18 +1,26 @@
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
+import { arrivalOf, belongingsOf } from '../arrival/arrival-row.ts';
 import { bowOf } from '../bows/bow-row.ts';
-import { consentsOf } from '../consents/consents.ts';
+import { consentsOf } from '../consents/read.ts';
 import { customerOf } from '../customers/customer-row.ts';
 import { entriesOf } from '../entries/entries.ts';
+import { finalCheckOf } from '../final-check/checklist.ts';
 import { findingsOf } from '../findings/findings.ts';
 import { readFacts } from '../gates/facts.ts';
 import { missingAt } from '../gates/gates.ts';
+import { incidentsOf } from '../incidents/stored.ts';
 import { papersOf } from '../papers/issued.ts';
 import { readingsOf } from '../readings/readings.ts';
 import { notFound } from '../record.ts';
-import { cardsWhere, holdOf } from './cards.ts';
+import { shipmentsOf } from '../shipments/shipment-row.ts';
+import { tasksOf } from '../tasks/stored.ts';
+import { undershootOf } from '../undershoot/undershoot.ts';
+import { cardsWhere } from './cards.ts';
 import { historyOf } from './history.ts';
+import { holdsOf } from './holds.ts';
+import { limbsOf } from './limb-set.ts';
 import { routeOf, servicesOf } from './order-json.ts';
 import { readOrder } from './order-row.ts';
 import { nextStage } from './route.ts';
@@ -45,16 +53,11 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
   const order = await readOrder(shop.read, id);
   const [card] = await cardsWhere(shop, (query) => query.where('shop_order.id', '=', id));
   if (card === undefined) throw notFound('order', id);
-  const holds = await shop.read
-    .selectFrom('hold')
-    .selectAll()
-    .where('order_id', '=', id)
-    .orderBy('since', 'desc')
-    .limit(200)
-    .execute();
+  const entries = await entriesOf(shop, id);
   return {
     card,
     ...(await bowAndCustomer(shop, order)),
+    ...(await limbsOf(shop, order)),
     services: servicesOf(order),
     targetWeightLbf: order.target_weight_lbf,
     targetDrawIn: order.target_draw_in,
@@ -65,14 +68,22 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
     privateNotes: order.private_notes,
     customerNotes: order.customer_notes,
     inscription: order.inscription,
+    goingHomeReason: order.going_home_reason,
     createdAt: order.created_at,
     next: await nextStep(shop, order),
-    holds: holds.map(holdOf),
-    entries: await entriesOf(shop, id),
+    holds: await holdsOf(shop, id),
+    arrival: await arrivalOf(shop, id),
+    belongings: await belongingsOf(shop, id),
+    entries,
+    finalCheck: await finalCheckOf(shop, order, entries),
     findings: await findingsOf(shop, order),
+    incidents: await incidentsOf(shop, id),
+    undershoot: await undershootOf(shop, order),
     readings: await readingsOf(shop, id),
     consents: await consentsOf(shop, order),
+    shipments: await shipmentsOf(shop, id),
     papers: await papersOf(shop, order),
+    tasks: await tasksOf(shop, id),
     history: await historyOf(shop, id),
   };
 }

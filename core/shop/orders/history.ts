@@ -12,7 +12,7 @@ export interface HistoryNote {
 }
 
 /** History is told in single lines; notes and answers may be typed in several. */
-function oneLine(text: string, max: number): string {
+export function oneLine(text: string, max: number): string {
   return text
     .replaceAll(/\p{Cc}+/gu, ' ')
     .slice(0, max)

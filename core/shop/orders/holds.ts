@@ -1,35 +1,47 @@
+import type { HoldDetail, Reminder } from '../../../shared/contract/holds.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
+import type { WaitingPolicy } from '../../../shared/waiting-policy.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
-import type { ShopContext } from '../../storage/context.ts';
-import type { HoldRow } from '../../storage/tables.ts';
+import type { OpenShop, ShopContext } from '../../storage/context.ts';
+import type { HoldRow, OrderRow } from '../../storage/tables.ts';
+import { dayOf } from '../day.ts';
 import { changedOf } from '../record.ts';
+import { waitingPolicyOf } from '../setup/shop.ts';
+import { holdOf } from './cards.ts';
 import { note } from './history.ts';
+import { firstDays, ladderOf, nextReminder } from './hold-days.ts';
+import { openHold, releaseHold } from './open-hold.ts';
 import { readOrder } from './order-row.ts';
 
-async function openHold(trx: CommandTransaction, orderId: string): Promise<HoldRow | undefined> {
-  return trx.db
-    .selectFrom('hold')
-    .selectAll()
-    .where('order_id', '=', orderId)
-    .where('released_at', 'is', null)
-    .executeTakeFirst();
+type Inputs = ContractInputs['orders'];
+
+async function policyOf(db: OpenShop['read']): Promise<WaitingPolicy> {
+  return waitingPolicyOf(await db.selectFrom('shop').selectAll().executeTakeFirstOrThrow());
 }
 
 /** Touches the order, so that a second person acting on the older version is told. */
-async function touch(
-  trx: CommandTransaction,
-  orderId: string,
-  rowVersion: number,
-): Promise<Changed> {
-  return changedOf(await trx.update('shop_order', orderId, rowVersion, {}));
+async function touch(trx: CommandTransaction, order: OrderRow): Promise<Changed> {
+  return changedOf(await trx.update('shop_order', order.id, order.row_version, {}));
 }
 
-export function holdOrder(
-  ctx: ShopContext,
-  input: ContractInputs['orders']['hold'],
-): Promise<Changed> {
+/** @throws ShopError CONFLICT where the order is not on hold. */
+async function heldOrder(
+  trx: CommandTransaction,
+  input: { id: string; rowVersion: number },
+): Promise<{ order: OrderRow; hold: HoldRow }> {
+  trx.about({ orderId: input.id });
+  const order = await readOrder(trx.db, input.id, input.rowVersion);
+  const hold = await openHold(trx, order.id);
+  if (hold === undefined) {
+    throw new ShopError('CONFLICT', `Order ${order.number} is not on hold.`);
+  }
+  return { order, hold };
+}
+
+/** @see contract.orders.hold */
+export function holdOrder(ctx: ShopContext, input: Inputs['hold']): Promise<Changed> {
   return runCommand(ctx, { id: input.commandId, name: 'orders.hold' }, async (trx) => {
     trx.about({ orderId: input.id });
     const order = await readOrder(trx.db, input.id, input.rowVersion);
@@ -38,35 +50,112 @@ export function holdOrder(
         hold: 'Release the present hold first.',
       });
     }
+    const hold = { kind: input.kind, since: trx.at };
     await trx.insert('hold', {
       id: ctx.newId(),
       order_id: order.id,
-      kind: input.kind,
+      ...hold,
       reason: input.reason,
-      since: trx.at,
-      remind_on: input.remindOn,
       released_at: null,
-      storage_fee_on: null,
-      abandoned_on: null,
+      ...firstDays(hold, input.remindOn, await policyOf(trx.db)),
     });
     await note(trx, ctx, order.id, { kind: 'hold', summary: 'Put on hold', reason: input.reason });
-    return touch(trx, order.id, input.rowVersion);
+    return touch(trx, order);
   });
 }
 
-export function releaseOrder(
-  ctx: ShopContext,
-  input: ContractInputs['orders']['release'],
-): Promise<Changed> {
-  return runCommand(ctx, { id: input.commandId, name: 'orders.release' }, async (trx) => {
-    trx.about({ orderId: input.id });
-    const order = await readOrder(trx.db, input.id, input.rowVersion);
-    const hold = await openHold(trx, order.id);
-    if (hold === undefined) {
-      throw new ShopError('CONFLICT', `Order ${order.number} is not on hold.`);
-    }
-    await trx.update('hold', hold.id, hold.row_version, { released_at: trx.at });
-    await note(trx, ctx, order.id, { kind: 'release', summary: 'Hold released' });
-    return touch(trx, order.id, input.rowVersion);
+/** @see contract.orders.changeHold */
+export function changeHold(ctx: ShopContext, input: Inputs['changeHold']): Promise<Changed> {
+  return runCommand(ctx, { id: input.commandId, name: 'orders.changeHold' }, async (trx) => {
+    const { order, hold } = await heldOrder(trx, input);
+    await trx.update('hold', hold.id, hold.row_version, {
+      remind_on: input.remindOn,
+      storage_fee_on: input.storageFeeOn,
+      abandoned_on: input.abandonedOn,
+    });
+    const words = [
+      ['remind', input.remindOn],
+      ['storage fee', input.storageFeeOn],
+      ['unclaimed', input.abandonedOn],
+    ].map(([what, on]) => `${what} ${on ?? 'never'}`);
+    await note(trx, ctx, order.id, { kind: 'hold', summary: `Days set: ${words.join(', ')}` });
+    return touch(trx, order);
   });
+}
+
+/** @see contract.orders.remind */
+export function remind(ctx: ShopContext, input: Inputs['remind']): Promise<Changed> {
+  return runCommand(ctx, { id: input.commandId, name: 'orders.remind' }, async (trx) => {
+    const { order, hold } = await heldOrder(trx, input);
+    await trx.insert('reminder', {
+      id: ctx.newId(),
+      hold_id: hold.id,
+      sent_at: trx.at,
+      how: input.how,
+      note: input.note,
+      person_id: ctx.actor.personId,
+    });
+    const next = input.nextOn ?? nextReminder(hold, dayOf(trx.at), await policyOf(trx.db));
+    await trx.update('hold', hold.id, hold.row_version, { remind_on: next });
+    await note(trx, ctx, order.id, {
+      kind: 'hold',
+      summary: `Reminded ${input.how}`,
+      reason: input.note === '' ? null : input.note,
+    });
+    return touch(trx, order);
+  });
+}
+
+/** @see contract.orders.release */
+export function releaseOrder(ctx: ShopContext, input: Inputs['release']): Promise<Changed> {
+  return runCommand(ctx, { id: input.commandId, name: 'orders.release' }, async (trx) => {
+    const { order, hold } = await heldOrder(trx, input);
+    await releaseHold(trx, ctx, hold);
+    return touch(trx, order);
+  });
+}
+
+async function remindersOf(shop: OpenShop, orderId: string): Promise<Map<string, Reminder[]>> {
+  const rows = await shop.read
+    .selectFrom('reminder')
+    .innerJoin('hold', 'hold.id', 'reminder.hold_id')
+    .innerJoin('person', 'person.id', 'reminder.person_id')
+    .selectAll('reminder')
+    .select('person.name as person_name')
+    .where('hold.order_id', '=', orderId)
+    .orderBy('reminder.sent_at')
+    .orderBy('reminder.id')
+    .execute();
+  const told = rows.map((row) => ({
+    holdId: row.hold_id,
+    reminder: {
+      id: row.id,
+      sentAt: row.sent_at,
+      how: row.how,
+      note: row.note,
+      personName: row.person_name,
+    },
+  }));
+  const byHold = Map.groupBy(told, (each) => each.holdId);
+  return new Map([...byHold].map(([id, list]) => [id, list.map((each) => each.reminder)]));
+}
+
+/** Holds of an order, newest first, with their ladders and what was sent. */
+export async function holdsOf(shop: OpenShop, orderId: string): Promise<HoldDetail[]> {
+  const rows = await shop.read
+    .selectFrom('hold')
+    .selectAll()
+    .where('order_id', '=', orderId)
+    .orderBy('since', 'desc')
+    .orderBy('id', 'desc')
+    .limit(200)
+    .execute();
+  if (rows.length === 0) return [];
+  const policy = await policyOf(shop.read);
+  const reminders = await remindersOf(shop, orderId);
+  return rows.map((row) => ({
+    ...holdOf(row),
+    ladder: ladderOf(row, policy),
+    reminders: (reminders.get(row.id) ?? []).slice(-200),
+  }));
 }

@@ -1,16 +1,14 @@
 import type { MoveResult } from '../../../shared/contract/orders.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
-import { closedStages, type Stage, stageLabels } from '../../../shared/stages.ts';
+import { closedStages, stageLabels } from '../../../shared/stages.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
-import { readFacts } from '../gates/facts.ts';
-import { passGates } from '../gates/gates.ts';
-import { note } from './history.ts';
+import { moveForward, placeOrder, standing } from './forward.ts';
+import { openHold } from './open-hold.ts';
 import { routeOf } from './order-json.ts';
 import { readOrder } from './order-row.ts';
-import { stagesBetween } from './route.ts';
 
 type MoveInput = ContractInputs['orders']['move'];
 
@@ -19,6 +17,11 @@ export function moveOrder(ctx: ShopContext, input: MoveInput): Promise<MoveResul
   return runCommand(ctx, { id: input.commandId, name: 'orders.move' }, async (trx) => {
     trx.about({ orderId: input.id });
     const order = await readOrder(trx.db, input.id, input.rowVersion);
+    if (order.stage === 'cancelled') {
+      throw new ShopError('CONFLICT', `Order ${order.number} was cancelled.`, {
+        to: 'Take the request up again first.',
+      });
+    }
     const route = routeOf(order);
     const from = route.indexOf(order.stage);
     const to = route.indexOf(input.to);
@@ -34,31 +37,6 @@ export function moveOrder(ctx: ShopContext, input: MoveInput): Promise<MoveResul
   });
 }
 
-function standing(order: OrderRow): MoveResult {
-  return { outcome: 'moved', id: order.id, rowVersion: order.row_version, stage: order.stage };
-}
-
-async function place(
-  trx: CommandTransaction,
-  ctx: ShopContext,
-  order: OrderRow,
-  to: Stage,
-  reason: string | null,
-): Promise<MoveResult> {
-  const moved = await trx.update('shop_order', order.id, order.row_version, {
-    stage: to,
-    stage_since: trx.at,
-  });
-  await note(trx, ctx, order.id, {
-    kind: 'move',
-    summary: `${stageLabels[order.stage]} to ${stageLabels[to]}`,
-    from: order.stage,
-    to,
-    reason,
-  });
-  return standing(moved);
-}
-
 async function moveBack(
   trx: CommandTransaction,
   ctx: ShopContext,
@@ -70,10 +48,15 @@ async function moveBack(
       reason: 'Give the reason.',
     });
   }
+  refuseReopening(ctx, order);
+  return placeOrder(trx, ctx, order, input.to, input.reason);
+}
+
+/** @throws ShopError NOT_ALLOWED where the bow has left and somebody else than the owner takes it back. */
+export function refuseReopening(ctx: ShopContext, order: Pick<OrderRow, 'stage'>): void {
   if (closedStages.includes(order.stage) && ctx.actor.role !== 'owner') {
     throw new ShopError('NOT_ALLOWED', 'Only the owner reopens an order that has left the shop.');
   }
-  return place(trx, ctx, order, input.to, input.reason);
 }
 
 async function moveOn(
@@ -83,27 +66,11 @@ async function moveOn(
   input: MoveInput,
 ): Promise<MoveResult> {
   await refuseWhileHeld(trx, order);
-  const gates = stagesBetween(routeOf(order), order.stage, input.to);
-  const facts = await readFacts(trx.db, order);
-  const verdict = passGates(gates, facts, ctx.actor.role, input.override);
-  if (!verdict.open) return { outcome: 'refused', orderId: order.id, missing: verdict.missing };
-  for (const item of verdict.overridden) {
-    await note(trx, ctx, order.id, {
-      kind: 'override',
-      summary: `Let pass by the owner: ${item.sentence}`,
-      reason: input.override?.reason ?? null,
-    });
-  }
-  return place(trx, ctx, order, input.to, input.override?.reason ?? input.reason ?? null);
+  return moveForward(trx, ctx, order, input.to, input);
 }
 
-async function refuseWhileHeld(trx: CommandTransaction, order: OrderRow): Promise<void> {
-  const hold = await trx.db
-    .selectFrom('hold')
-    .select('reason')
-    .where('order_id', '=', order.id)
-    .where('released_at', 'is', null)
-    .executeTakeFirst();
+export async function refuseWhileHeld(trx: CommandTransaction, order: OrderRow): Promise<void> {
+  const hold = await openHold(trx, order.id);
   if (hold !== undefined) {
     throw new ShopError('CONFLICT', `Order ${order.number} is on hold: ${hold.reason}`, {
       hold: 'Release the hold first.',

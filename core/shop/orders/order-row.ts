@@ -26,7 +26,10 @@ export async function readOrder(
 }
 
 /** A weight means nothing without its draw, and nothing is planned past a bow's safe draw. */
-export function refuseOddTarget(fields: OrderFields, maxSafeDrawIn: number | null): void {
+export function refuseOddTarget(
+  fields: Pick<OrderFields, 'targetWeightLbf' | 'targetDrawIn'>,
+  maxSafeDrawIn: number | null,
+): void {
   const { targetWeightLbf, targetDrawIn } = fields;
   if ((targetWeightLbf === null) !== (targetDrawIn === null)) {
     throw new ShopError('BAD_INPUT', 'A target needs both its weight and its draw length.', {

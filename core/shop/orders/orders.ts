@@ -2,7 +2,7 @@ import type { ContractInputs } from '../../../shared/contract/types.ts';
 import type { EntryItem } from '../../../shared/entries.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
-import { type Stage, stageLabels } from '../../../shared/stages.ts';
+import { type Service, type Stage, stageLabels } from '../../../shared/stages.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
@@ -10,11 +10,11 @@ import { changedOf, notFound } from '../record.ts';
 import { note } from './history.ts';
 import { routeOf, servicesOf } from './order-json.ts';
 import { orderColumns, readOrder, refuseOddTarget } from './order-row.ts';
-import { optionsOf, type RouteOptions, routeFor } from './route.ts';
+import { optionsOf, routeFor, withHandover } from './route.ts';
 
 type Inputs = ContractInputs['orders'];
 
-async function safeDrawOf(trx: CommandTransaction, order: OrderRow): Promise<number | null> {
+export async function safeDrawOf(trx: CommandTransaction, order: OrderRow): Promise<number | null> {
   if (order.bow_id === null) return null;
   const bow = await trx.db
     .selectFrom('bow')
@@ -34,16 +34,36 @@ function refuseLostStage(order: OrderRow, route: readonly string[]): void {
   }
 }
 
+/** @throws ShopError CONFLICT where the services cannot change any more as the order stands. */
+function routeAfterEdit(order: OrderRow, services: readonly Service[]): Stage[] {
+  const old = routeOf(order);
+  if (order.going_home !== null) {
+    if (JSON.stringify(services) !== order.services_json) {
+      throw new ShopError('CONFLICT', `Order ${order.number} is going home: no work lies ahead.`, {
+        services: 'Take it up again before changing the services.',
+      });
+    }
+    return old;
+  }
+  const route = routeFor(services, optionsOf(old));
+  // A cancelled request stands beside its route and starts anew at its head.
+  if (order.stage === 'cancelled') return route;
+  refuseLostStage(order, route);
+  refuseSkippedStage(order, old, route);
+  return route;
+}
+
 export function editOrder(ctx: ShopContext, input: Inputs['edit']): Promise<Changed> {
   const { commandId, id, rowVersion, ...fields } = input;
   return runCommand(ctx, { id: commandId, name: 'orders.edit' }, async (trx) => {
     trx.about({ orderId: id });
     const order = await readOrder(trx.db, id, rowVersion);
     refuseOddTarget(fields, await safeDrawOf(trx, order));
-    const columns = orderColumns(fields, optionsOf(routeOf(order)));
-    const route = routeOf(columns);
-    refuseLostStage(order, route);
-    refuseSkippedStage(order, routeOf(order), route);
+    const route = routeAfterEdit(order, fields.services);
+    const columns = {
+      ...orderColumns(fields, optionsOf(routeOf(order))),
+      route_json: JSON.stringify(route),
+    };
     const row = await trx.update('shop_order', id, rowVersion, columns);
     await note(trx, ctx, id, { kind: 'edit', summary: 'Order changed' });
     return changedOf(row);
@@ -55,7 +75,7 @@ const aboutTheBox: readonly EntryItem[] = ['arrived-on', 'condition', 'belonging
 const beforeAgreement: readonly Stage[] = ['requested', 'in-mail', 'arrived'];
 
 /** What was agreed, weighed and noted belongs to the bow it was about; it does not pass to another. */
-async function refuseExchange(trx: CommandTransaction, order: OrderRow): Promise<void> {
+export async function refuseExchange(trx: CommandTransaction, order: OrderRow): Promise<void> {
   if (!beforeAgreement.includes(order.stage)) {
     throw new ShopError('CONFLICT', 'Work was agreed for the bow on this order.', {
       bowId: `Move it back to "${stageLabels.arrived}" first.`,
@@ -74,9 +94,16 @@ async function refuseExchange(trx: CommandTransaction, order: OrderRow): Promise
     .where('struck_reason', 'is', null)
     .where('item', 'not in', aboutTheBox)
     .executeTakeFirst();
-  if (weighed === undefined && noted === undefined) return;
+  const checked = await trx.db
+    .selectFrom('arrival')
+    .select('id')
+    .where('order_id', '=', order.id)
+    .where((eb) => eb.or([eb('looked_over', '=', 1), eb('strung', '!=', 'not-yet')]))
+    .executeTakeFirst();
+  if (weighed === undefined && noted === undefined && checked === undefined) return;
   throw new ShopError('CONFLICT', 'The bow on this order was already weighed or looked over.', {
-    bowId: 'Strike out what was weighed and noted of the wrong bow first.',
+    bowId:
+      'Strike out what was weighed and noted of the wrong bow, and take its check back at the unpacking table, first.',
   });
 }
 
@@ -107,7 +134,12 @@ export function identifyBow(ctx: ShopContext, input: Inputs['identifyBow']): Pro
     }
     if (order.bow_id === bow.id) return changedOf(order);
     if (order.bow_id !== null) await refuseExchange(trx, order);
-    const row = await trx.update('shop_order', order.id, order.row_version, { bow_id: bow.id });
+    const row = await trx.update('shop_order', order.id, order.row_version, {
+      bow_id: bow.id,
+      // Limbs named on the order were those of the bow it had before.
+      limb_set_id: null,
+      came_as: order.bow_id === null ? order.came_as : 'whole-bow',
+    });
     await note(trx, ctx, order.id, { kind: 'bow', summary: 'Bow identified' });
     return changedOf(row);
   });
@@ -134,16 +166,17 @@ async function reroute(
   ctx: ShopContext,
   input: { commandId: string; id: string; rowVersion: number },
   name: string,
-  change: Partial<RouteOptions>,
+  routeOfOrder: (order: OrderRow) => Stage[],
   summary: string,
 ): Promise<Changed> {
   return runCommand(ctx, { id: input.commandId, name }, async (trx) => {
     trx.about({ orderId: input.id });
     const order = await readOrder(trx.db, input.id, input.rowVersion);
-    const old = routeOf(order);
-    const route = routeFor(servicesOf(order), { ...optionsOf(old), ...change });
-    refuseLostStage(order, route);
-    refuseSkippedStage(order, old, route);
+    const route = routeOfOrder(order);
+    if (order.stage !== 'cancelled') {
+      refuseLostStage(order, route);
+      refuseSkippedStage(order, routeOf(order), route);
+    }
     const row = await trx.update('shop_order', order.id, order.row_version, {
       route_json: JSON.stringify(route),
     });
@@ -169,15 +202,26 @@ function refuseSkippedStage(
   }
 }
 
+function routeStripping(order: OrderRow, stripFirst: boolean): Stage[] {
+  if (order.going_home !== null) {
+    throw new ShopError('CONFLICT', `Order ${order.number} is going home: no work lies ahead.`, {
+      stripFirst: 'Take it up again first.',
+    });
+  }
+  return routeFor(servicesOf(order), { ...optionsOf(routeOf(order)), stripFirst });
+}
+
 export function setStripFirst(ctx: ShopContext, input: Inputs['setStripFirst']): Promise<Changed> {
   const summary = input.stripFirst
     ? 'Strip & sand before the weight work'
     : 'Weight work before strip & sand';
-  return reroute(ctx, input, 'orders.setStripFirst', { stripFirst: input.stripFirst }, summary);
+  const route = (order: OrderRow) => routeStripping(order, input.stripFirst);
+  return reroute(ctx, input, 'orders.setStripFirst', route, summary);
 }
 
 export function setHandover(ctx: ShopContext, input: Inputs['setHandover']): Promise<Changed> {
   const summary =
     input.handover === 'shipped' ? 'Goes back by parcel' : 'Collected over the counter';
-  return reroute(ctx, input, 'orders.setHandover', { handover: input.handover }, summary);
+  const route = (order: OrderRow) => withHandover(routeOf(order), input.handover);
+  return reroute(ctx, input, 'orders.setHandover', route, summary);
 }

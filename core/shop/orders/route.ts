@@ -19,10 +19,12 @@ const workStages: Record<Service, readonly Stage[]> = {
   'new-string': [],
 };
 
+export type Handover = 'shipped' | 'collected';
+
 export interface RouteOptions {
   /** Strip & sand before the weight work: thinning needs bare glass. */
   stripFirst: boolean;
-  handover: 'shipped' | 'collected';
+  handover: Handover;
 }
 
 /** The stages an order goes through for its services, in order. */
@@ -37,13 +39,37 @@ export function routeFor(services: readonly Service[], options: RouteOptions): S
   });
 }
 
-/** The choices that an existing route was made with. */
+export function handoverOf(route: readonly Stage[]): Handover {
+  return route.includes('collected') ? 'collected' : 'shipped';
+}
+
+/**
+ * The choices that a route of work was made with. A route home has forgotten them: ask the one
+ * that it replaced.
+ */
 export function optionsOf(route: readonly Stage[]): RouteOptions {
   const strip = route.indexOf('strip-sand');
   return {
     stripFirst: strip !== -1 && strip < route.indexOf('weight-work'),
-    handover: route.includes('collected') ? 'collected' : 'shipped',
+    handover: handoverOf(route),
   };
+}
+
+/** The same way, with the bow leaving by the other door. */
+export function withHandover(route: readonly Stage[], handover: Handover): Stage[] {
+  return route.map((stage) => (stage === 'shipped' || stage === 'collected' ? handover : stage));
+}
+
+/**
+ * The way home from a stage: what was passed so far, then packing and the handover. Stages that a
+ * step back leaves ahead again are left out, so that no gate of the work stands before the parcel.
+ */
+export function routeHome(route: readonly Stage[], from: Stage): Stage[] {
+  const last = Math.max(route.indexOf(from), route.indexOf('arrived'));
+  const passed = route
+    .slice(0, last + 1)
+    .filter((stage) => stage !== 'packed' && !closedStages.includes(stage));
+  return [...passed, 'packed', handoverOf(route)];
 }
 
 /** The stage after this one on the route, or null once the bow has left. */

@@ -2,7 +2,40 @@ import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { ShopDetails } from '../../../shared/contract/setup.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Party, ShippingTagData } from '../../papers/data.ts';
+import { dollars } from '../consents/subject.ts';
 import { addressLines } from '../setup/address.ts';
+import { sizeWords } from '../shipments/words.ts';
+
+/** Carrier and box of the parcel on its way out; private to the shop but for carrier and tracking. */
+function parcelLines(
+  order: OrderDetail,
+): Pick<ShippingTagData, 'carrier' | 'declaredValue' | 'box'> {
+  const parcel = order.shipments.find(
+    (each) => each.direction === 'out' && each.struckReason === null,
+  );
+  if (parcel === undefined) {
+    // Orders from before parcels were recorded have notes of them.
+    return {
+      carrier: noteOf(order, 'tracking'),
+      declaredValue: null,
+      box: noteOf(order, 'carrier-limits'),
+    };
+  }
+  const tracking = parcel.tracking === '' ? '' : `tracking ${parcel.tracking}`;
+  const size = sizeWords({
+    shape: parcel.shape,
+    length_in: parcel.lengthIn,
+    width_in: parcel.widthIn,
+    height_in: parcel.heightIn,
+    weight_lb: parcel.weightLb,
+  });
+  const carrier = [parcel.carrierName, tracking].filter((part) => part !== '').join(', ');
+  return {
+    carrier: carrier === '' ? null : carrier,
+    declaredValue: parcel.declaredCents === null ? null : dollars(parcel.declaredCents),
+    box: size === '' ? null : size,
+  };
+}
 
 function noteOf(order: OrderDetail, item: 'tracking' | 'carrier-limits'): string | null {
   const entry = order.entries.find(
@@ -45,9 +78,8 @@ export function shippingTagData(
     },
     to: recipient(order, shop),
     contents: shop.contentsOnTag ? 'Archery bow, unstrung' : null,
-    carrier: noteOf(order, 'tracking'),
-    unsafe: order.card.openStops > 0,
-    declaredValue: null,
-    box: noteOf(order, 'carrier-limits'),
+    ...parcelLines(order),
+    // Whoever said that the bow is broken may not have written it down as a finding.
+    unsafe: order.card.openStops > 0 || order.card.goingHome === 'broken',
   };
 }

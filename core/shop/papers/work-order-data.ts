@@ -1,20 +1,25 @@
 import { consentLabels, consentStateLabels } from '../../../shared/consents.ts';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { ShopDetails } from '../../../shared/contract/setup.ts';
+import { facingText, glassText } from '../../../shared/face-text.ts';
+import { limbSetText } from '../../../shared/limb-set-text.ts';
 import { decimal, inchFraction, weightAtDraw } from '../../../shared/measure.ts';
 import { serviceLabels, stageLabels } from '../../../shared/stages.ts';
 import { weightText } from '../../../shared/weight-text.ts';
 import type { WorkOrderData } from '../../papers/data.ts';
 import { dayOf } from '../day.ts';
+import { phaseWords } from '../readings/phases.ts';
 import { addressLines } from '../setup/address.ts';
 import { cautionsFor } from './cautions.ts';
 
-const phases = {
-  arrival: 'arrival',
-  work: 'work',
-  'after-sanding': 'after sanding',
-  final: 'final',
-};
+/** Left out where nobody knows: a blank fact teaches nothing. */
+function glassFacts({ faces }: NonNullable<OrderDetail['bow']>): [string, string][] {
+  const rows: [string, string][] = [
+    ['Glass, back', glassText(faces.back)],
+    ['Glass, belly', glassText(faces.belly)],
+  ];
+  return rows.filter(([, value]) => value !== '');
+}
 
 function bowFacts(bow: NonNullable<OrderDetail['bow']>): [string, string][] {
   const marked =
@@ -26,7 +31,8 @@ function bowFacts(bow: NonNullable<OrderDetail['bow']>): [string, string][] {
   return [
     ['Marked', marked],
     ['Serial', bow.serial || 'none'],
-    ['Built', `${bow.construction}, facing ${bow.facing}, ${bow.hand} hand`],
+    ['Built', `${bow.construction}, facing ${facingText(bow.faces)}, ${bow.hand} hand`],
+    ...glassFacts(bow),
     [
       'Maximum safe draw',
       bow.maxSafeDrawIn === null
@@ -60,6 +66,26 @@ function customerOf(order: OrderDetail): WorkOrderData['customer'] {
   };
 }
 
+/** The limbs an order is about, and on what they were weighed where their riser stayed at home. */
+function limbFacts({ limbSet, cameAs, weighedOnRisers }: OrderDetail): [string, string][] {
+  const rows: [string, string][] = [];
+  if (limbSet !== null) rows.push(['Limbs', limbSetText(limbSet)]);
+  if (cameAs === 'limbs-only') {
+    const risers = weighedOnRisers.join('; ');
+    rows.push([
+      'Came as',
+      `limbs only; ${risers === '' ? 'not weighed yet' : `weighed on ${risers}`}`,
+    ]);
+  }
+  return rows;
+}
+
+/** What came along, as one line to tick against when the bow goes home. */
+function belongingsText({ belongings, arrival }: OrderDetail): string {
+  if (belongings.length === 0) return arrival?.nothingCameAlong === true ? 'none' : '';
+  return belongings.map(({ what }) => what.replaceAll(/\s+/g, ' ')).join(', ');
+}
+
 export function workOrderData(
   order: OrderDetail,
   shop: ShopDetails,
@@ -91,7 +117,10 @@ export function workOrderData(
       hold: card.hold?.reason ?? null,
     },
     customer: customerOf(order),
-    bow: bow === null ? null : { line: card.bowLine, facts: bowFacts(bow), notes: bow.notes },
+    bow:
+      bow === null
+        ? null
+        : { line: card.bowLine, facts: [...limbFacts(order), ...bowFacts(bow)], notes: bow.notes },
     stopFindings: order.findings
       .filter((finding) => finding.grade === 'stop' && finding.resolvedAt === null)
       .map((finding) => `${finding.place}: ${finding.note}`),
@@ -99,7 +128,7 @@ export function workOrderData(
     stripDraw: `${decimal(card.weights.drawIn ?? 28, 2)}" AMO`,
     weighings: alive.map((reading) => ({
       on: dayOf(reading.weighedAt),
-      phase: phases[reading.phase],
+      phase: phaseWords[reading.phase],
       weights: reading.weights.map((weight) => weight.text).join(', '),
       brace: `${inchFraction(reading.braceIn)}"`,
       scale: reading.scaleName,
@@ -109,9 +138,7 @@ export function workOrderData(
       state: consentStateLabels[consent.state],
       on: dayOf(consent.answers.at(-1)?.answeredAt ?? consent.askedAt),
     })),
-    belongings:
-      order.entries.find((entry) => entry.item === 'belongings' && entry.struckReason === null)
-        ?.note ?? '',
+    belongings: belongingsText(order),
     cautions: cautionsFor(order),
     stages: stageRows(order),
   };

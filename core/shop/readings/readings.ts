@@ -1,3 +1,4 @@
+import { takesMoisture } from '../../../shared/bow-checks.ts';
 import type { Reading } from '../../../shared/contract/readings.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
@@ -5,6 +6,8 @@ import type { Changed } from '../../../shared/fields.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
+import { bowOf } from '../bows/bow-row.ts';
+import { limbSetOfBow } from '../bows/limb-sets.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
 import { note } from '../orders/history.ts';
 import { readOrder } from '../orders/order-row.ts';
@@ -17,6 +20,7 @@ type AddInput = ContractInputs['readings']['add'];
 
 export async function readingsOf(shop: OpenShop, orderId: string): Promise<Reading[]> {
   const rows = await storedReadings(shop.read, [orderId]);
+  const limbSetIds = rows.flatMap((row) => (row.limb_set_id === null ? [] : [row.limb_set_id]));
   const names = new Map(
     (await shop.read.selectFrom('person').select(['id', 'name']).execute()).map((row) => [
       row.id,
@@ -28,6 +32,15 @@ export async function readingsOf(shop: OpenShop, orderId: string): Promise<Readi
       row.id,
       row.name,
     ]),
+  );
+  const limbSets = new Map(
+    (
+      await shop.read
+        .selectFrom('limb_set')
+        .select(['id', 'name'])
+        .where('id', 'in', limbSetIds)
+        .execute()
+    ).map((row) => [row.id, row.name]),
   );
   return rows.slice(-500).map((row) => ({
     id: row.id,
@@ -42,6 +55,12 @@ export async function readingsOf(shop: OpenShop, orderId: string): Promise<Readi
     stringNote: row.string_note,
     supportPoint: row.support_point,
     pullPoint: row.pull_point,
+    stringTrack: row.string_track,
+    limbSetId: row.limb_set_id,
+    limbSetName: limbSets.get(row.limb_set_id ?? '') ?? null,
+    riserNote: row.riser_note,
+    moisturePct: row.moisture_pct,
+    strungMinutes: row.strung_minutes,
     tillerIn: row.tiller_in,
     temperatureF: row.temperature_f,
     flexedFirst: row.flexed_first === 1,
@@ -75,9 +94,18 @@ async function refuseUnsafeDraw(
   }
   const bow = await trx.db
     .selectFrom('bow')
-    .select('max_safe_draw_in')
+    .selectAll()
     .where('id', '=', order.bow_id)
     .executeTakeFirstOrThrow();
+  if (input.moisturePct !== null && !takesMoisture(bowOf(bow))) {
+    throw new ShopError(
+      'BAD_INPUT',
+      'Moisture is read on bare wood or bamboo; this bow shows none.',
+      {
+        moisturePct: 'Leave it empty, or correct the faces of the bow.',
+      },
+    );
+  }
   const longest = Math.max(...input.pulls.map((pull) => pull.drawIn));
   if (bow.max_safe_draw_in !== null && longest > bow.max_safe_draw_in) {
     throw new ShopError(
@@ -87,6 +115,25 @@ async function refuseUnsafeDraw(
     );
   }
   return order.bow_id;
+}
+
+/** Limbs weigh what they weigh on one riser: which limbs and which riser is part of the weight. */
+async function refuseOddLimbs(
+  trx: CommandTransaction,
+  order: OrderRow,
+  input: AddInput,
+): Promise<void> {
+  if (input.limbSetId !== null) await limbSetOfBow(trx.db, input.limbSetId, order.bow_id);
+  if (input.limbSetId !== order.limb_set_id) {
+    throw new ShopError('BAD_INPUT', 'These are other limbs than the ones on this order.', {
+      limbSetId: 'Weigh the limbs of the order, or change which limbs the order is about.',
+    });
+  }
+  if (order.came_as === 'limbs-only' && input.riserNote === '') {
+    throw new ShopError('BAD_INPUT', 'Say which riser they were weighed on.', {
+      riserNote: 'Only the limbs came, and they weigh differently on every riser.',
+    });
+  }
 }
 
 async function checkedScaleError(trx: CommandTransaction, scaleId: string): Promise<number> {
@@ -111,6 +158,7 @@ export function addReading(ctx: ShopContext, input: AddInput): Promise<Changed> 
     const order = await readOrder(trx.db, input.orderId);
     const bowId = await refuseUnsafeDraw(trx, order, input);
     trx.about({ orderId: order.id, bowId });
+    await refuseOddLimbs(trx, order, input);
     const scaleError = await checkedScaleError(trx, input.scaleId);
     const row = await trx.insert('reading', {
       id: ctx.newId(),
@@ -132,11 +180,11 @@ export function addReading(ctx: ShopContext, input: AddInput): Promise<Changed> 
       person_id: ctx.actor.personId,
       scale_error_lbf: scaleError,
       struck_reason: null,
-      limb_set_id: null,
-      riser_note: '',
-      string_track: '',
-      moisture_pct: null,
-      strung_minutes: null,
+      limb_set_id: input.limbSetId,
+      riser_note: input.riserNote,
+      string_track: input.stringTrack,
+      moisture_pct: input.moisturePct,
+      strung_minutes: input.strungMinutes,
     });
     for (const [position, pull] of input.pulls.entries()) {
       await trx.insert('reading_pull', {

@@ -6,16 +6,16 @@ export interface StoredReading extends ReadingRow {
   pulls: Pull[];
 }
 
-/** Weighings of the given orders with their pulls, oldest first. The rig's zero is taken off. */
-export async function storedReadings(
+async function readingsWhere(
   db: OpenShop['read'],
-  orderIds: readonly string[],
+  column: 'order_id' | 'bow_id',
+  ids: readonly string[],
 ): Promise<StoredReading[]> {
-  if (orderIds.length === 0) return [];
+  if (ids.length === 0) return [];
   const rows = await db
     .selectFrom('reading')
     .selectAll()
-    .where('order_id', 'in', orderIds)
+    .where(column, 'in', ids)
     .orderBy('weighed_at')
     .orderBy('id')
     .execute();
@@ -23,13 +23,28 @@ export async function storedReadings(
     .selectFrom('reading_pull')
     .innerJoin('reading', 'reading.id', 'reading_pull.reading_id')
     .select(['reading_pull.reading_id', 'reading_pull.draw_in', 'reading_pull.force_lbf'])
-    .where('reading.order_id', 'in', orderIds)
+    .where(`reading.${column}`, 'in', ids)
     .orderBy('reading_pull.position')
     .execute();
+  const byReading = Map.groupBy(pulls, (pull) => pull.reading_id);
   return rows.map((row) => ({
     ...row,
-    pulls: pulls
-      .filter((pull) => pull.reading_id === row.id)
-      .map((pull) => ({ drawIn: pull.draw_in, forceLbf: pull.force_lbf - row.rig_zero_lbf })),
+    pulls: (byReading.get(row.id) ?? []).map((pull) => ({
+      drawIn: pull.draw_in,
+      forceLbf: pull.force_lbf - row.rig_zero_lbf,
+    })),
   }));
+}
+
+/** Weighings of the given orders with their pulls, oldest first. The rig's zero is taken off. */
+export function storedReadings(
+  db: OpenShop['read'],
+  orderIds: readonly string[],
+): Promise<StoredReading[]> {
+  return readingsWhere(db, 'order_id', orderIds);
+}
+
+/** Weighings of one bow across all its orders, as {@link storedReadings} gives them. */
+export function storedReadingsOfBow(db: OpenShop['read'], bowId: string): Promise<StoredReading[]> {
+  return readingsWhere(db, 'bow_id', [bowId]);
 }

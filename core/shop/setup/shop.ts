@@ -2,18 +2,17 @@ import type { ShopDetails } from '../../../shared/contract/setup.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
+import type { WaitingPolicy } from '../../../shared/waiting-policy.ts';
 import { runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
 import type { ShopRow } from '../../storage/tables.ts';
+import { addStartingCarriers } from '../carriers/starting-carriers.ts';
 import { changedOf } from '../record.ts';
 import { addressColumns, addressOf } from './address.ts';
 
 type ShopFields = ContractInputs['setup']['openShop']['shop'];
 
-type ShopColumns = Omit<
-  ShopRow,
-  'id' | 'row_version' | 'is_demo' | 'reminder_days_json' | 'storage_fee_days' | 'abandoned_days'
->;
+type ShopColumns = Omit<ShopRow, 'id' | 'row_version' | 'is_demo'>;
 
 function shopColumns(fields: ShopFields): ShopColumns {
   return {
@@ -24,6 +23,20 @@ function shopColumns(fields: ShopFields): ShopColumns {
     paper_format: fields.paperFormat,
     tag_format: fields.tagFormat,
     contents_on_tag: fields.contentsOnTag ? 1 : 0,
+    reminder_days_json: JSON.stringify(fields.reminderDays),
+    storage_fee_days: fields.storageFeeDays,
+    abandoned_days: fields.abandonedDays,
+  };
+}
+
+/** The shop's policy on waiting for its customers, as its row holds it. */
+export function waitingPolicyOf(
+  row: Pick<ShopRow, 'reminder_days_json' | 'storage_fee_days' | 'abandoned_days'>,
+): WaitingPolicy {
+  return {
+    reminderDays: JSON.parse(row.reminder_days_json) as number[],
+    storageFeeDays: row.storage_fee_days,
+    abandonedDays: row.abandoned_days,
   };
 }
 
@@ -40,6 +53,8 @@ export async function getShop(shop: OpenShop): Promise<ShopDetails> {
     paperFormat: row.paper_format,
     tagFormat: row.tag_format,
     contentsOnTag: row.contents_on_tag === 1,
+    ...waitingPolicyOf(row),
+    isDemo: row.is_demo === 1,
     rowVersion: row.row_version,
   };
 }
@@ -53,6 +68,12 @@ export function editShop(
   );
 }
 
+/** What only the program itself decides, never a client. */
+export interface OpenShopOptions {
+  /** The invented shop of the tour. */
+  isDemo?: boolean;
+}
+
 /**
  * First start. The owner is recorded as the person who opened the shop.
  * @throws ShopError CONFLICT once the shop is open.
@@ -61,6 +82,7 @@ export async function openShop(
   shop: OpenShop,
   device: string,
   input: ContractInputs['setup']['openShop'],
+  options: OpenShopOptions = {},
 ): Promise<{ personId: string }> {
   const personId = shop.newId();
   const actor = { personId, name: input.owner.name, role: 'owner' as const, device };
@@ -75,10 +97,7 @@ export async function openShop(
       await trx.insert('shop', {
         id: 'shop',
         ...shopColumns(input.shop),
-        is_demo: 0,
-        reminder_days_json: '[3,10,21]',
-        storage_fee_days: 30,
-        abandoned_days: 90,
+        is_demo: options.isDemo === true ? 1 : 0,
       });
       await trx.insert('person', {
         id: personId,
@@ -87,6 +106,7 @@ export async function openShop(
         role: 'owner',
         active: 1,
       });
+      await addStartingCarriers(trx, shop.newId);
       return { personId };
     },
   );

@@ -1,4 +1,5 @@
 import type { OrderCard } from '../../../shared/contract/order-card.ts';
+import { goingHomeLine } from '../../../shared/going-home.ts';
 import type { MarkKind } from '../../parts/mark.tsx';
 
 export interface Holding {
@@ -14,6 +15,9 @@ export function holdingOf(card: OrderCard): Holding[] {
   if (card.openStops > 0) {
     const findings = count(card.openStops, 'stop finding', 'stop findings');
     all.push({ kind: 'stop', text: `Do not draw: ${findings}` });
+  }
+  if (card.goingHome !== null) {
+    all.push({ kind: 'attention', text: goingHomeLine(card.goingHome) });
   }
   if (card.hold !== null) all.push({ kind: 'attention', text: `On hold: ${card.hold.reason}` });
   if (card.waitingConsents > 0) {

@@ -4,8 +4,8 @@ import { stageLabels } from '../../../shared/stages.ts';
 import { codeOf } from '../../api/errors.ts';
 import { CommandError } from '../../parts/command-error.tsx';
 import { ErrorNote } from '../../parts/notes.tsx';
-import { MissingList } from './missing-list.tsx';
-import { ReasonForm } from './reason-form.tsx';
+import { ReasonForm } from '../../parts/reason-form.tsx';
+import { MissingBody } from './missing-body.tsx';
 import type { Asking, useMoves } from './use-moves.ts';
 import { whatChanged } from './what-changed.ts';
 
@@ -46,20 +46,22 @@ function Body({ asking, moves, cards, isOwner }: MoveDialogsProps & { asking: As
     case 'reason':
       return (
         <ReasonForm
+          inDialog
+          title={titleOf(asking)}
           label="Why does it go back?"
-          action={`Move back to ${stageLabels[move.to]}`}
-          busy={moves.command.busy}
+          submitLabel={`Move back to ${stageLabels[move.to]}`}
+          command={moves.command}
           onCancel={moves.cancel}
-          onReason={(reason) => moves.send(move, { reason })}
+          onSubmit={(reason) => moves.send(move, { reason })}
         />
       );
     case 'missing':
       return (
-        <MissingList
+        <MissingBody
           orderId={move.card.id}
           missing={asking.missing}
-          mayOverride={isOwner}
-          busy={moves.command.busy}
+          isOwner={isOwner}
+          command={moves.command}
           onClose={moves.cancel}
           onOverride={(reason) => moves.send(move, { override: { reason } })}
         />

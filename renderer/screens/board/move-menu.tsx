@@ -10,6 +10,8 @@ interface MoveMenuProps {
 /** The stages of this order's own route, for hands that do not drag. */
 export function MoveMenu({ card, onMove }: MoveMenuProps) {
   const here = card.route.indexOf(card.stage);
+  // A cancelled request stands beside its route: it is taken up again on its own page.
+  if (here === -1) return null;
   return (
     <Menu position="bottom-start" width={240} shadow="md">
       <Menu.Target>

@@ -1,4 +1,5 @@
 import type { OrderCard } from '../../../shared/contract/order-card.ts';
+import { goingHomeText } from '../../../shared/going-home.ts';
 import { stageLabels } from '../../../shared/stages.ts';
 import { fullDay } from '../../parts/days.ts';
 
@@ -13,6 +14,13 @@ export function whatChanged(before: OrderCard, after: OrderCard | undefined): st
     changes.push(`It was put on hold: ${after.hold.reason}`);
   }
   if (before.hold !== null && after.hold === null) changes.push('It is no longer on hold.');
+  if (before.goingHome !== after.goingHome) {
+    changes.push(
+      after.goingHome === null
+        ? 'It was taken up again.'
+        : `It is ${goingHomeText(after.goingHome)}.`,
+    );
+  }
   if (before.promisedOn !== after.promisedOn) {
     changes.push(
       after.promisedOn === null

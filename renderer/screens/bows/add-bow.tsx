@@ -2,7 +2,8 @@ import { Modal } from '@mantine/core';
 import { api } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { RecordForm } from '../../parts/record-form.tsx';
-import { BowFieldsForm, bowErrors, emptyBow } from './bow-form.tsx';
+import { bowErrors, emptyBow } from './bow-fields.ts';
+import { BowFieldsForm } from './bow-form.tsx';
 
 interface AddBowProps {
   opened: boolean;

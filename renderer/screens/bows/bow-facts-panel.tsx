@@ -7,7 +7,8 @@ import { Facts } from '../../parts/facts.tsx';
 import { omit } from '../../parts/omit.ts';
 import { Panel } from '../../parts/panel.tsx';
 import { RecordForm } from '../../parts/record-form.tsx';
-import { BowFieldsForm, bowErrors } from './bow-form.tsx';
+import { bowErrors } from './bow-fields.ts';
+import { BowFieldsForm } from './bow-form.tsx';
 import { bowFacts } from './bow-text.ts';
 
 /** What a bow is, and the form to change it. */

@@ -1,18 +1,13 @@
 import { Select } from '@mantine/core';
-import type { BowFields } from '../../../shared/contract/bows.ts';
+import { FieldGrid } from '../../parts/fields.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
+import type { BowGroupProps } from './bow-fields.ts';
 import { referenceWords } from './bow-words.ts';
-
-interface MarkedFieldsProps {
-  value: BowFields;
-  set: (part: Partial<BowFields>) => void;
-  errors: Record<string, string>;
-}
 
 type NumberKey = 'amoLengthIn' | 'markedWeightLbf' | 'markedDrawIn' | 'maxSafeDrawIn';
 
 /** What is written on the bow, and how far it may be drawn. */
-export function MarkedFields({ value, set, errors }: MarkedFieldsProps) {
+export function MarkedFields({ value, set, errors }: BowGroupProps) {
   const measured = (key: NumberKey, label: string, unit: string) => (
     <NumberField
       label={label}
@@ -23,7 +18,7 @@ export function MarkedFields({ value, set, errors }: MarkedFieldsProps) {
     />
   );
   return (
-    <>
+    <FieldGrid>
       {measured('amoLengthIn', 'AMO length as marked, inches', 'in')}
       {measured('markedWeightLbf', 'Marked weight, pounds', 'lb')}
       {measured('markedDrawIn', 'Marked at draw length, inches', 'in')}
@@ -34,6 +29,6 @@ export function MarkedFields({ value, set, errors }: MarkedFieldsProps) {
         onChange={(reference) => reference && set({ markedDrawReference: reference })}
       />
       {measured('maxSafeDrawIn', 'Never draw past, inches AMO', 'in')}
-    </>
+    </FieldGrid>
   );
 }

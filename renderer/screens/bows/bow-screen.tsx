@@ -6,14 +6,19 @@ import { BusyNote, EmptyNote, ErrorNote } from '../../parts/notes.tsx';
 import { OrderRows } from '../../parts/order-rows.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Panel } from '../../parts/panel.tsx';
+import { PhotoStrip } from '../../parts/photos/photo-strip.tsx';
 import { TwoColumns } from '../../parts/two-columns.tsx';
 import { BowFactsPanel } from './bow-facts-panel.tsx';
 import { BowLife } from './bow-life.tsx';
 import { bowTitle, markedText } from './bow-text.ts';
+import { GeometryPanel } from './geometry/geometry-panel.tsx';
+import { EveryWeighing } from './life/every-weighing.tsx';
+import { LifeList } from './life/life-list.tsx';
+import { LimbSetsPanel } from './limb-sets/limb-sets-panel.tsx';
 
 /** One bow and its whole life in this shop. */
 export function BowScreen({ id }: { id: string }) {
-  const query = useQuery(orpc.bows.get.queryOptions({ input: { id } }));
+  const query = useQuery(orpc.bows.life.queryOptions({ input: { id } }));
   if (query.data === undefined) {
     return (
       <Page title="Bow">
@@ -28,7 +33,9 @@ export function BowScreen({ id }: { id: string }) {
   return <Known data={query.data} />;
 }
 
-function Owner({ data }: { data: ContractOutputs['bows']['get'] }) {
+type Life = ContractOutputs['bows']['life'];
+
+function Owner({ data }: { data: Life }) {
   const { customerId } = data.bow;
   if (customerId === null) return <span>The shop's own bow</span>;
   return (
@@ -38,20 +45,23 @@ function Owner({ data }: { data: ContractOutputs['bows']['get'] }) {
   );
 }
 
-function Known({ data }: { data: ContractOutputs['bows']['get'] }) {
-  const { bow, orders } = data;
+function Known({ data }: { data: Life }) {
+  const { bow, orders, limbSets, geometry, weights, events } = data;
   return (
     <Page title={bowTitle(bow)} actions={<Owner data={data} />}>
       <TwoColumns
         left={
           <>
-            <Panel title="Its life here">
-              {orders.length === 0 ? (
+            <Panel title="Weights">
+              {orders.length === 0 && events.length === 0 ? (
                 <EmptyNote title="Nothing was done to this bow yet">
                   <Link href="/intake">Take in a request</Link> to start.
                 </EmptyNote>
               ) : (
-                <BowLife marked={markedText(bow)} orders={orders} />
+                <>
+                  <BowLife marked={markedText(bow)} orders={orders} />
+                  <EveryWeighing weights={weights} />
+                </>
               )}
             </Panel>
             {orders.length === 0 ? null : (
@@ -59,9 +69,23 @@ function Known({ data }: { data: ContractOutputs['bows']['get'] }) {
                 <OrderRows orders={orders} about={(order) => order.customerName} />
               </Panel>
             )}
+            <GeometryPanel bowId={bow.id} limbSets={limbSets} versions={geometry} />
+            <Panel title="Photographs and files">
+              <PhotoStrip of={{ bowId: bow.id }} />
+            </Panel>
+            {events.length === 0 ? null : (
+              <Panel title="Its life here">
+                <LifeList events={events} />
+              </Panel>
+            )}
           </>
         }
-        right={<BowFactsPanel bow={bow} />}
+        right={
+          <>
+            <BowFactsPanel bow={bow} />
+            <LimbSetsPanel bow={bow} limbSets={limbSets} />
+          </>
+        }
       />
     </Page>
   );

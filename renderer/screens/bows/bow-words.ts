@@ -37,3 +37,23 @@ export const facingWords = [
   { value: 'bamboo', label: 'Bamboo' },
   { value: 'unknown', label: 'Not known' },
 ] as const;
+
+export const glassHowWords = [
+  { value: 'not-measured', label: 'Not measured' },
+  { value: 'loupe', label: 'Loupe at the limb edge' },
+  { value: 'maker', label: "Maker's figure" },
+  { value: 'calliper', label: 'Calliper on a bare edge' },
+] as const;
+
+export const profileWords = [
+  { value: 'straight', label: 'Straight' },
+  { value: 'reflex-deflex', label: 'Reflex and deflex' },
+  { value: 'recurve', label: 'Recurve' },
+  { value: 'unknown', label: 'Not known' },
+] as const;
+
+export const lowStretchWords = [
+  { value: 'yes', label: 'Tips bear it' },
+  { value: 'no', label: 'Never: the tips do not bear it' },
+  { value: 'unknown', label: 'Not known: treated as never' },
+] as const;

@@ -15,7 +15,9 @@ export function BowResults({ text }: { text: string }) {
   if (results.data === undefined) return <BusyNote />;
   if (results.data.length === 0) {
     return text === '' ? (
-      <EmptyNote title="No bows yet">Add one on the page of its customer, or in Intake.</EmptyNote>
+      <EmptyNote title="No bows yet">
+        Add one on the page of its customer, in Intake, or here for the shop itself.
+      </EmptyNote>
     ) : (
       <EmptyNote title="No bow fits">Try the maker, the model or the serial.</EmptyNote>
     );
@@ -28,7 +30,7 @@ export function BowResults({ text }: { text: string }) {
           href={`/bows/${bow.id}`}
           title={bowTitle(bow)}
           line={[markedText(bow), bow.serial && `serial ${bow.serial}`].filter(Boolean).join(' · ')}
-          side={bow.ownerName}
+          side={bow.customerId === null ? "the shop's own" : bow.ownerName}
         />
       ))}
     </Rows>

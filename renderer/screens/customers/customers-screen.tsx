@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
 import { useWho } from '../../api/who.ts';
 import { Page } from '../../parts/page.tsx';
+import { AddBow } from '../bows/add-bow.tsx';
 import { AddCustomer } from './add-customer.tsx';
 import { BowResults } from './bow-results.tsx';
 import { CustomerResults } from './customer-results.tsx';
@@ -15,6 +16,7 @@ export function CustomersScreen() {
   const [, go] = useLocation();
   const who = useWho();
   const [adding, add] = useDisclosure(false);
+  const [addingBow, addBow] = useDisclosure(false);
   const [typed, setTyped] = useState(params.get('text') ?? '');
   const [text] = useDebouncedValue(typed.trim(), 120);
   const tab = params.get('tab') === 'bows' ? 'bows' : 'customers';
@@ -22,7 +24,14 @@ export function CustomersScreen() {
   return (
     <Page
       title="Customers & bows"
-      actions={mayAdd ? <Button onClick={add.open}>Add a customer</Button> : null}
+      actions={
+        <>
+          <Button variant="default" onClick={addBow.open}>
+            Add a bow of the shop's own
+          </Button>
+          {mayAdd ? <Button onClick={add.open}>Add a customer</Button> : null}
+        </>
+      }
     >
       <TextInput
         label="Search"
@@ -59,6 +68,12 @@ export function CustomersScreen() {
         onClose={add.close}
         name={tab === 'customers' ? typed.trim() : ''}
         onAdded={(id) => go(`/customers/${id}`)}
+      />
+      <AddBow
+        opened={addingBow}
+        customerId={null}
+        onClose={addBow.close}
+        onAdded={(id) => go(`/bows/${id}`)}
       />
     </Page>
   );

@@ -1,7 +1,10 @@
 import { Radio } from '@mantine/core';
+import { today } from '../../parts/days.ts';
+import { errorsUnder } from '../../parts/field-errors.ts';
 import { Panel } from '../../parts/panel.tsx';
 import classes from './intake.module.css';
-import { cameBy, waysIn } from './intake-form.ts';
+import { cameBy, type IntakeForm, mayBeLimbsOnly, startsAt, waysIn } from './intake-form.ts';
+import { SeenFields } from './seen-fields.tsx';
 import type { SectionProps } from './who-section.tsx';
 
 const wayLabels: Record<(typeof waysIn)[number], string> = {
@@ -11,6 +14,16 @@ const wayLabels: Record<(typeof waysIn)[number], string> = {
   'walk-in': 'Walk-in',
   'unannounced box': 'Unannounced box',
 };
+
+const starts: readonly { value: IntakeForm['startsAt']; label: string; description?: string }[] = [
+  { value: 'requested', label: 'With the customer, not sent yet' },
+  { value: 'in-mail', label: 'In the mail' },
+  {
+    value: 'arrived',
+    label: 'Here already',
+    description: 'Handed over the counter, or its box is on the table.',
+  },
+];
 
 /** How the request came in and where the bow is now. */
 export function ArrivalSection({ form, edit, errors }: SectionProps) {
@@ -22,7 +35,7 @@ export function ArrivalSection({ form, edit, errors }: SectionProps) {
           label="Came by"
           value={form.cameBy}
           error={errors.cameBy}
-          onChange={(way) => edit(cameBy(way))}
+          onChange={(way) => edit(cameBy(form, way, today()))}
         >
           <div className={classes.buttons} style={{ paddingTop: 8, gap: '8px 24px' }}>
             {waysIn.map((way) => (
@@ -34,16 +47,38 @@ export function ArrivalSection({ form, edit, errors }: SectionProps) {
           size="md"
           label="Where the bow is now"
           value={form.startsAt}
-          onChange={(value) => edit({ startsAt: value === 'in-mail' ? 'in-mail' : 'requested' })}
+          error={errors.startsAt}
+          onChange={(value) => {
+            const start = starts.find((one) => one.value === value);
+            if (start !== undefined) edit(startsAt(form, start.value, today()));
+          }}
         >
-          <Radio value="requested" mt="sm" label="With the customer, not sent yet" />
-          <Radio
-            value="in-mail"
-            mt="sm"
-            label="In the mail, or here already"
-            description="A box on the table is opened and recorded on the order's page."
-          />
+          {starts.map(({ value, label, description }) => (
+            <Radio key={value} value={value} mt="sm" label={label} description={description} />
+          ))}
         </Radio.Group>
+        {mayBeLimbsOnly(form) ? (
+          <Radio.Group
+            size="md"
+            label="What comes"
+            value={form.cameAs}
+            onChange={(value) =>
+              edit({ cameAs: value === 'limbs-only' ? 'limbs-only' : 'whole-bow' })
+            }
+          >
+            <div className={classes.buttons} style={{ paddingTop: 8, gap: '8px 24px' }}>
+              <Radio value="whole-bow" label="The whole bow" />
+              <Radio value="limbs-only" label="Only its limbs" />
+            </div>
+          </Radio.Group>
+        ) : null}
+        {form.startsAt === 'arrived' ? (
+          <SeenFields
+            seen={form.arrival}
+            set={(part) => edit({ arrival: { ...form.arrival, ...part } })}
+            errors={errorsUnder(errors, 'arrival')}
+          />
+        ) : null}
       </div>
     </Panel>
   );

@@ -12,10 +12,13 @@ interface CustomerSearchProps {
   onTyped: (typed: string) => void;
   onKnown: (customer: Customer) => void;
   onNew: () => void;
-  onShop: () => void;
+  /** Where it may be the shop's own bow as well. */
+  onShop?: () => void;
   error: string | undefined;
 }
 
+const howTo = 'Type to find a returning customer. Enter takes the marked line.';
+const shopToo = "The down arrow also offers the shop's own bow.";
 const searchAfterMs = 150;
 const shown = 8;
 
@@ -43,7 +46,7 @@ export function CustomerSearch(props: CustomerSearchProps) {
   const pick = (value: string) => {
     combobox.closeDropdown();
     if (value === 'new') return onNew();
-    if (value === 'shop') return onShop();
+    if (value === 'shop') return onShop?.();
     const customer = found.find((one) => one.id === value);
     if (customer !== undefined) onKnown(customer);
   };
@@ -52,7 +55,7 @@ export function CustomerSearch(props: CustomerSearchProps) {
       <Combobox.Target>
         <TextInput
           label="Name, phone or e-mail"
-          description="Type to find a returning customer; the down arrow also offers the shop's own bow. Enter takes the marked line."
+          description={onShop === undefined ? howTo : `${howTo} ${shopToo}`}
           required
           autoComplete="off"
           maxLength={120}
@@ -80,9 +83,11 @@ export function CustomerSearch(props: CustomerSearchProps) {
               <span className={classes.option}>New customer: {typed.trim()}</span>
             </Combobox.Option>
           )}
-          <Combobox.Option value="shop">
-            <span className={classes.option}>The shop's own bow</span>
-          </Combobox.Option>
+          {onShop === undefined ? null : (
+            <Combobox.Option value="shop">
+              <span className={classes.option}>The shop's own bow</span>
+            </Combobox.Option>
+          )}
         </Combobox.Options>
       </Combobox.Dropdown>
     </Combobox>

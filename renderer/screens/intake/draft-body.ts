@@ -1,8 +1,9 @@
 import { type BowFields, bowFields } from '../../../shared/contract/bows.ts';
 import { type CustomerFields, customerFields } from '../../../shared/contract/customers.ts';
-import type { DraftBody } from '../../../shared/contract/intake.ts';
+import { type DraftBody, intakeStarts } from '../../../shared/contract/intake.ts';
 import { type OrderFields, orderFields } from '../../../shared/contract/orders.ts';
 import { service } from '../../../shared/stages.ts';
+import { z } from '../../../shared/zod.ts';
 import { emptyIntake, type IntakeForm } from './intake-form.ts';
 
 /** Longest text a draft keeps in one field. */
@@ -45,12 +46,19 @@ function restored(text: Plain | undefined, empty: unknown, isNumber: boolean): u
   return typeof text === typeof empty ? text : empty;
 }
 
+/** Paths of the fields that hold a number, so that a new one of the contract is not forgotten here. */
+function numbersOf(schema: z.ZodObject, path: string): string[] {
+  return Object.entries(schema.shape).flatMap(([key, field]) => {
+    const name = `${path}.${key}`;
+    if (field instanceof z.ZodObject) return numbersOf(field, name);
+    const inner = field instanceof z.ZodNullable ? field.unwrap() : field;
+    return inner instanceof z.ZodNumber ? [name] : [];
+  });
+}
+
 const numbers = new Set([
   'customer.ownDrawIn',
-  'bow.amoLengthIn',
-  'bow.markedWeightLbf',
-  'bow.markedDrawIn',
-  'bow.maxSafeDrawIn',
+  ...numbersOf(bowFields, 'bow'),
   'job.targetWeightLbf',
   'job.targetDrawIn',
   'job.estimateCents',
@@ -71,7 +79,9 @@ function unflatten<T extends object>(empty: T, path: string, body: DraftBody): T
 const choices = {
   customerIs: ['open', 'known', 'new', 'shop'],
   bowIs: ['open', 'known', 'new', 'later'],
-  startsAt: ['requested', 'in-mail'],
+  startsAt: intakeStarts,
+  handover: ['shipped', 'collected'],
+  cameAs: ['whole-bow', 'limbs-only'],
 } as const;
 
 function oneOf<const T extends readonly string[]>(all: T, value: string): T[number] {
@@ -81,6 +91,10 @@ function oneOf<const T extends readonly string[]>(all: T, value: string): T[numb
 /** Answers to choose from must be ones that still exist; typed text is kept whatever it says. */
 function knownAnswers<T extends object>(fields: T, empty: T, shape: Record<string, Safe>): T {
   const kept = Object.entries(fields).map(([key, value]) => {
+    const group = shape[key];
+    if (group instanceof z.ZodObject) {
+      return [key, knownAnswers(value, empty[key as keyof T] as object, group.shape)];
+    }
     const isChoice = shape[key] !== undefined && 'options' in shape[key];
     const fits = !isChoice || shape[key]?.safeParse(value).success === true;
     return [key, fits ? value : empty[key as keyof T]];
@@ -107,6 +121,8 @@ export function fromDraftBody(body: DraftBody): IntakeForm {
     customerIs: oneOf(choices.customerIs, form.customerIs),
     bowIs: oneOf(choices.bowIs, form.bowIs),
     startsAt: oneOf(choices.startsAt, form.startsAt),
+    handover: oneOf(choices.handover, form.handover),
+    cameAs: oneOf(choices.cameAs, form.cameAs),
     customer,
     bow,
     job: { ...job, services: job.services.filter((one) => service.safeParse(one).success) },

@@ -13,6 +13,7 @@ import { ArrivalSection } from './arrival-section.tsx';
 import { BowSection } from './bow-section.tsx';
 import { DraftList } from './draft-list.tsx';
 import classes from './intake.module.css';
+import { RouteSection } from './route-section.tsx';
 import { SavedNote } from './saved-note.tsx';
 import { formErrors, intakeErrors, submitInput } from './submit-input.ts';
 import { TakenIn, type TakenInOrder } from './taken-in.tsx';
@@ -88,9 +89,14 @@ function RequestForm({ draft, onTaken }: RequestFormProps) {
     return () => cancelAnimationFrame(frame);
   }, []);
   const submit = useCommand(api.intake.submit, {
-    onDone: ({ id, number }) => {
+    onDone: ({ id, number, missing }) => {
       draft.finish();
-      onTaken({ id, number, estimateCents: form.job.estimateCents });
+      onTaken({
+        id,
+        number,
+        estimateCents: form.job.estimateCents,
+        missing: form.startsAt === 'arrived' ? missing : null,
+      });
     },
   });
   const wrong = intakeErrors(form);
@@ -131,6 +137,7 @@ function RequestForm({ draft, onTaken }: RequestFormProps) {
         </div>
       </Panel>
       <ArrivalSection {...section} />
+      <RouteSection {...section} />
       <CommandError command={submit} />
       {isTried && Object.keys(wrong).length > 0 ? (
         <p className={classes.error} role="alert">

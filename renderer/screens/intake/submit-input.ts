@@ -1,9 +1,17 @@
-import { bowFields } from '../../../shared/contract/bows.ts';
 import { customerFields } from '../../../shared/contract/customers.ts';
+import { type IntakeArrival, intakeArrival } from '../../../shared/contract/intake.ts';
 import type { ContractRequests } from '../../../shared/contract/types.ts';
 import { fieldErrors } from '../../parts/field-errors.ts';
+import { bowErrors, emptyBow } from '../bows/bow-fields.ts';
 import { jobErrors } from '../orders/facts/job-fields.ts';
-import { type IntakeForm, jobToSend } from './intake-form.ts';
+import { thingsFrom } from '../unpacking/arrival-fields.ts';
+import {
+  hasTwoWays,
+  type IntakeForm,
+  jobToSend,
+  mayBeLimbsOnly,
+  type SeenForm,
+} from './intake-form.ts';
 
 export type SubmitInput = Omit<ContractRequests['intake']['submit'], 'commandId'>;
 
@@ -22,8 +30,11 @@ export function intakeErrors(form: IntakeForm): Record<string, string> {
     ...(form.customerIs === 'new'
       ? under('customer', fieldErrors(customerFields, form.customer))
       : {}),
-    ...(form.bowIs === 'new' ? under('bow', fieldErrors(bowFields, form.bow)) : {}),
+    ...(form.bowIs === 'new' ? under('bow', bowErrors(form.bow)) : {}),
     ...under('job', jobErrors(jobToSend(form.job))),
+    ...(form.startsAt === 'arrived'
+      ? under('arrival', fieldErrors(intakeArrival, seenToSend(form.arrival)))
+      : {}),
   };
 }
 
@@ -39,6 +50,11 @@ function bowOf(form: IntakeForm): SubmitInput['bow'] {
   return { is: 'known', id: form.bowId };
 }
 
+/** What was seen of a bow that is here, as the contract takes it. */
+function seenToSend({ belongings, moreBelongings, ...seen }: SeenForm): IntakeArrival {
+  return { ...seen, belongings: [...belongings, ...thingsFrom(moreBelongings)] };
+}
+
 export function submitInput(form: IntakeForm, draftId: string): SubmitInput {
   return {
     draftId,
@@ -47,6 +63,10 @@ export function submitInput(form: IntakeForm, draftId: string): SubmitInput {
     order: jobToSend(form.job),
     startsAt: form.startsAt,
     cameBy: form.cameBy,
+    handover: form.handover,
+    cameAs: mayBeLimbsOnly(form) ? form.cameAs : 'whole-bow',
+    ...(hasTwoWays(form) ? { stripFirst: form.stripFirst } : {}),
+    ...(form.startsAt === 'arrived' ? { arrival: seenToSend(form.arrival) } : {}),
   };
 }
 
@@ -54,6 +74,8 @@ export function submitInput(form: IntakeForm, draftId: string): SubmitInput {
 export function formErrors(details: Record<string, string>): Record<string, string> {
   return Object.fromEntries(
     Object.entries(details).map(([path, text]) => {
+      // The core names a bow's own field bare; the form keeps it under "bow".
+      if ((path.split('.')[0] ?? '') in emptyBow) return [`bow.${path}`, text];
       const inForm = path
         .replace(/^order\./, 'job.')
         .replace(/^(customer|bow)\.fields\./, '$1.')

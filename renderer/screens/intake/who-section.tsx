@@ -2,13 +2,14 @@ import { Button } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useRef } from 'react';
 import { orpc } from '../../api/client.ts';
+import { today } from '../../parts/days.ts';
 import { errorsUnder } from '../../parts/field-errors.ts';
 import { ErrorNote } from '../../parts/notes.tsx';
 import { Panel } from '../../parts/panel.tsx';
 import { CustomerFieldsForm, emptyCustomer } from '../customers/customer-form.tsx';
 import { CustomerSearch } from './customer-search.tsx';
 import classes from './intake.module.css';
-import { emptyIntake, type IntakeForm } from './intake-form.ts';
+import { emptyIntake, type IntakeForm, unknownSender } from './intake-form.ts';
 
 export interface SectionProps {
   form: IntakeForm;
@@ -68,7 +69,16 @@ export function WhoSection({ form, edit, errors }: SectionProps) {
       }
     >
       <div ref={body}>
-        {form.customerIs === 'open' ? search : null}
+        {form.customerIs === 'open' ? (
+          <div className={classes.stack}>
+            {search}
+            <div className={classes.buttons}>
+              <Button variant="default" onClick={() => edit(unknownSender(form, today()))}>
+                Unknown sender of a box
+              </Button>
+            </div>
+          </div>
+        ) : null}
         {form.customerIs === 'known' ? (
           <KnownCustomer id={form.customerId} name={form.customerName} />
         ) : null}

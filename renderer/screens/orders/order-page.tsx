@@ -3,20 +3,28 @@ import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import { orpc } from '../../api/client.ts';
 import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import { Page } from '../../parts/page.tsx';
+import { Arrival } from './arrival/arrival.tsx';
 import { BenchLog } from './bench-log/bench-log.tsx';
 import { Consents } from './consents/consents.tsx';
 import { BowFacts } from './facts/bow-facts.tsx';
 import { CustomerFacts } from './facts/customer-facts.tsx';
 import { JobFacts } from './facts/job-facts.tsx';
+import { FinalCheck } from './final-check/final-check.tsx';
 import { Findings } from './findings/findings.tsx';
+import { Geometry } from './geometry/geometry.tsx';
 import { OrderHead } from './head/order-head.tsx';
 import { History } from './history/history.tsx';
 import { Holds } from './holds/holds.tsx';
+import { Incidents } from './incidents/incidents.tsx';
 import { Inscription } from './inscription/inscription.tsx';
 import { NextStep } from './next/next-step.tsx';
 import classes from './order-page.module.css';
 import { OrderScreenProvider } from './order-screen.tsx';
 import { OrderPapers } from './papers/order-papers.tsx';
+import { Photos } from './photos/photos.tsx';
+import { Shipping } from './shipping/shipping.tsx';
+import { OrderTasks } from './tasks/tasks.tsx';
+import { Undershoot } from './undershoot/undershoot.tsx';
 import { WeightStory } from './weighings/weight-story.tsx';
 
 function OrderBody({ order }: { order: OrderDetail }) {
@@ -28,11 +36,18 @@ function OrderBody({ order }: { order: OrderDetail }) {
       <div className={classes.columns}>
         <div className={classes.column}>
           <NextStep />
+          <Arrival />
           <WeightStory />
+          <Undershoot />
+          <Geometry />
           <BenchLog />
           <Findings />
+          <Incidents />
+          <Photos />
           <Consents />
           <Inscription />
+          <FinalCheck />
+          <Shipping />
           <History />
         </div>
         <div className={classes.column}>
@@ -40,6 +55,7 @@ function OrderBody({ order }: { order: OrderDetail }) {
           <BowFacts />
           <JobFacts />
           <Holds />
+          <OrderTasks />
           <OrderPapers />
         </div>
       </div>

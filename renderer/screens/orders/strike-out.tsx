@@ -1,6 +1,6 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
-import { ReasonForm } from './next/reason-form.tsx';
+import { ReasonForm } from '../../parts/reason-form.tsx';
 import { useOrderCommand } from './use-order-command.ts';
 
 interface StrikeOutInput {

@@ -1,7 +1,5 @@
 import type { Bow } from '../../../shared/contract/bows.ts';
 import type { readingPhases } from '../../../shared/contract/readings.ts';
-import { type Gate, gateLabels, stepGates } from '../../../shared/gates.ts';
-import { type Stage, stageLabels } from '../../../shared/stages.ts';
 import { bowTitle, markedText } from '../bows/bow-text.ts';
 
 export type ReadingPhase = (typeof readingPhases)[number];
@@ -12,14 +10,6 @@ export const phaseLabels: Record<ReadingPhase, string> = {
   'after-sanding': 'After sanding',
   final: 'Final',
 };
-
-type Step = (typeof stepGates)[number];
-const isStep = (gate: Gate): gate is Step => (stepGates as readonly string[]).includes(gate);
-
-/** A gate as a person names it: the stage, or the step of work. */
-export function gateText(gate: Gate): string {
-  return isStep(gate) ? gateLabels[gate] : stageLabels[gate satisfies Stage];
-}
 
 /** One line that tells a bow from the others of its owner. */
 export function bowText(bow: Bow): string {

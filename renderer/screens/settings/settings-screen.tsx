@@ -2,6 +2,7 @@ import { Tabs } from '@mantine/core';
 import { useSearchParams } from 'wouter';
 import { useWho } from '../../api/who.ts';
 import { Page } from '../../parts/page.tsx';
+import { Carriers } from './carriers.tsx';
 import { DataFolder } from './data-folder.tsx';
 import { People } from './people.tsx';
 import { Scales } from './scales.tsx';
@@ -11,6 +12,7 @@ const tabs = [
   { value: 'shop', label: 'Shop', Body: Shop },
   { value: 'people', label: 'People', Body: People },
   { value: 'scales', label: 'Scales', Body: Scales },
+  { value: 'carriers', label: 'Carriers', Body: Carriers },
   { value: 'data', label: 'Data folder', Body: DataFolder },
 ] as const;
 

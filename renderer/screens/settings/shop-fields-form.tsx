@@ -3,8 +3,10 @@ import type { ShopDetails } from '../../../shared/contract/setup.ts';
 import { AddressFields } from '../../parts/address-fields.tsx';
 import { errorsUnder } from '../../parts/field-errors.ts';
 import { FieldGrid, WideField } from '../../parts/fields.tsx';
+import { Panel } from '../../parts/panel.tsx';
+import { WaitingFields } from './waiting-fields.tsx';
 
-type ShopFields = Omit<ShopDetails, 'rowVersion'>;
+export type ShopFields = Omit<ShopDetails, 'rowVersion' | 'isDemo'>;
 
 const paperWords = [
   { value: 'letter', label: 'Letter, 8 1/2 x 11 in' },
@@ -21,7 +23,21 @@ interface ShopFieldsFormProps {
   errors: Record<string, string>;
 }
 
-export function ShopFieldsForm({ value, onChange, errors }: ShopFieldsFormProps) {
+/** What the papers say of the shop, and how long it waits for its customers. */
+export function ShopFieldsForm(props: ShopFieldsFormProps) {
+  return (
+    <div style={{ display: 'grid', gap: 16 }}>
+      <Panel title="The shop on its papers">
+        <PaperFields {...props} />
+      </Panel>
+      <Panel title="Waiting for customers">
+        <WaitingFields {...props} />
+      </Panel>
+    </div>
+  );
+}
+
+function PaperFields({ value, onChange, errors }: ShopFieldsFormProps) {
   const set = (part: Partial<ShopFields>) => onChange({ ...value, ...part });
   const line = (key: 'name' | 'phone' | 'email', label: string, required = false) => (
     <TextInput

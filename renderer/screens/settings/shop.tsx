@@ -14,7 +14,7 @@ import { Panel } from '../../parts/panel.tsx';
 import { RecordForm } from '../../parts/record-form.tsx';
 import { ShopFieldsForm } from './shop-fields-form.tsx';
 
-/** Name, address and papers of the shop. */
+/** Name, address and papers of the shop, and its policy on waiting. */
 export function Shop({ isOwner }: { isOwner: boolean }) {
   const shop = useQuery(orpc.shop.get.queryOptions());
   if (shop.error !== null) {
@@ -33,6 +33,9 @@ function ReadOnly({ shop }: { shop: ShopDetails }) {
           ['Address', addressLines(shop.address).join('\n')],
           ['Phone', shop.phone],
           ['E-mail', shop.email],
+          ['Reminders', `after ${shop.reminderDays.join(', ')} days`],
+          ['Storage fee', `after ${shop.storageFeeDays} days on hold`],
+          ['Unclaimed', `after ${shop.abandonedDays} days on hold`],
         ]}
       />
       <p style={{ marginBottom: 0 }}>Only the owner changes this.</p>
@@ -51,18 +54,16 @@ function Editable({ shop }: { shop: ShopDetails }) {
   });
   const { rowVersion } = opened;
   return (
-    <Panel title="The shop on its papers">
-      <RecordForm
-        initial={omit(opened, 'rowVersion')}
-        check={(fields) => inputErrors(contract.shop.edit, { ...fields, rowVersion })}
-        command={edit}
-        action="Save"
-        onSave={(fields) => void edit.run({ ...fields, rowVersion })}
-      >
-        {(value, onChange, errors) => (
-          <ShopFieldsForm value={value} onChange={onChange} errors={errors} />
-        )}
-      </RecordForm>
-    </Panel>
+    <RecordForm
+      initial={omit(opened, 'rowVersion', 'isDemo')}
+      check={(fields) => inputErrors(contract.shop.edit, { ...fields, rowVersion })}
+      command={edit}
+      action="Save"
+      onSave={(fields) => void edit.run({ ...fields, rowVersion })}
+    >
+      {(value, onChange, errors) => (
+        <ShopFieldsForm value={value} onChange={onChange} errors={errors} />
+      )}
+    </RecordForm>
   );
 }

@@ -2,6 +2,7 @@ import { Button, Group, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import { contract } from '../../../shared/contract/index.ts';
 import type { ContractRequests } from '../../../shared/contract/types.ts';
+import { usualWaiting } from '../../../shared/waiting-policy.ts';
 import { api } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { queryClient } from '../../api/queries.ts';
@@ -26,6 +27,7 @@ const empty: Opening = {
     paperFormat: 'letter',
     tagFormat: '4x6',
     contentsOnTag: false,
+    ...usualWaiting,
   },
   owner: { name: '', initials: '' },
 };

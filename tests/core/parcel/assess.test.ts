@@ -42,9 +42,20 @@ describe('exactly at a limit is still inside it', () => {
   });
 });
 
-test('decimal sides that add up to a limit are not over it by rounding noise', () => {
-  // 72.3 + 2 x (0.1 + 28.75) is 130 in decimals and a hair more in floating point.
-  expect(assessParcel(box(72.3, 28.75, 0.1), postal).refusals).toEqual([]);
+test('decimal sides that multiply to a limit are not over it by rounding noise', () => {
+  // 69.5 x 5 x 4.4 is 1529 and 11 x 139 in decimals, and a hair more in floating point.
+  expect(69.5 * 5 * 4.4).toBeGreaterThan(1529);
+  const exact = {
+    ...postal,
+    accepted: { volumeIn3: 1529 },
+    dimensional: { divisor: 139, overIn3: null },
+  };
+  expect(assessParcel(box(69.5, 5, 4.4), exact)).toMatchObject({
+    refusals: [],
+    dimensionalLb: 11,
+  });
+  const almost = { ...exact, dimensional: { divisor: 166, overIn3: 1529 } };
+  expect(assessParcel(box(69.5, 5, 4.4), almost).dimensionalLb).toBeNull();
 });
 
 test('a large package is charged as 90 lb at least', () => {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { addBow, editBow } from '../../../core/shop/bows/bows.ts';
-import { answerConsent, proposeConsent } from '../../../core/shop/consents/consents.ts';
+import { answerConsent } from '../../../core/shop/consents/answer.ts';
+import { proposeConsent } from '../../../core/shop/consents/ask.ts';
 import { addFinding, resolveFinding } from '../../../core/shop/findings/findings.ts';
 import { submitIntake } from '../../../core/shop/intake/submit.ts';
 import { moveOrder } from '../../../core/shop/orders/move.ts';

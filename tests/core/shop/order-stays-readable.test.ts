@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { answerConsent } from '../../../core/shop/consents/consents.ts';
+import { answerConsent } from '../../../core/shop/consents/answer.ts';
 import { findAnything } from '../../../core/shop/find/find.ts';
 import { addFinding, resolveFinding } from '../../../core/shop/findings/findings.ts';
 import { listDrafts, saveDraft } from '../../../core/shop/intake/drafts.ts';

@@ -85,6 +85,9 @@ describe('what a card says', () => {
       { kind: 'attention', text: 'Waiting: 1 consent' },
     ]);
     expect(holdingOf(cardWith())).toEqual([]);
+    expect(holdingOf(cardWith({ goingHome: 'refused' }))).toEqual([
+      { kind: 'attention', text: 'Going home: the shop refused the work' },
+    ]);
   });
 
   it('tells backward from forward by the order of its own route', () => {
@@ -104,6 +107,9 @@ describe('what a card says', () => {
     expect(whatChanged(cardWith({ hold }), cardWith({ promisedOn: '2026-12-12' }))).toEqual([
       'It is no longer on hold.',
       'It is promised for 12 Dec.',
+    ]);
+    expect(whatChanged(cardWith(), cardWith({ goingHome: 'broken' }))).toEqual([
+      'It is going home: the bow is broken.',
     ]);
     expect(whatChanged(cardWith(), cardWith({ rowVersion: 2 }))).toHaveLength(1);
     expect(whatChanged(cardWith(), undefined)).toHaveLength(1);

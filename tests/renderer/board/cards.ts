@@ -14,6 +14,7 @@ export function cardWith(part: Partial<OrderCard> = {}): OrderCard {
     route: ['requested', 'in-mail', 'arrived', 'agreed', 'weight-work', 'packed', 'shipped'],
     stage: 'requested',
     stageSince: '2026-11-20T10:00:00.000Z',
+    goingHome: null,
     targetWeightLbf: 45,
     targetDrawIn: 28,
     promisedOn: null,
@@ -32,6 +33,8 @@ export const hold = {
   reason: 'waits for leather',
   since: '2026-11-20T10:00:00.000Z',
   remindOn: null,
+  storageFeeOn: null,
+  abandonedOn: null,
   releasedAt: null,
   rowVersion: 1,
 };

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fromDraftBody, toDraftBody } from '../../../renderer/screens/intake/draft-body.ts';
 import { emptyIntake, type IntakeForm } from '../../../renderer/screens/intake/intake-form.ts';
+import { usualBelongings } from '../../../shared/arrival.ts';
 import { bowFields } from '../../../shared/contract/bows.ts';
-import { draftBody } from '../../../shared/contract/intake.ts';
+import { draftBody, intakeStarts } from '../../../shared/contract/intake.ts';
 import { services } from '../../../shared/stages.ts';
 
 const typed = fc.string({ maxLength: 80 });
@@ -18,12 +19,20 @@ const form: fc.Arbitrary<IntakeForm> = fc
     bowIs: fc.constantFrom('open' as const, 'known' as const, 'new' as const, 'later' as const),
     kind: fc.constantFrom(...bowFields.shape.kind.options),
     marked: measured,
+    glass: measured,
+    facing: fc.constantFrom('E-glass' as const, 'bamboo' as const),
     services: fc.subarray([...services]),
     weight: measured,
     estimate: fc.option(fc.integer({ min: 0, max: 1_000_000 }), { nil: null }),
     promised: fc.option(fc.constant('2026-12-24'), { nil: null }),
     notes: typed,
-    startsAt: fc.constantFrom('requested' as const, 'in-mail' as const),
+    startsAt: fc.constantFrom(...intakeStarts),
+    handover: fc.constantFrom('shipped' as const, 'collected' as const),
+    stripFirst: fc.boolean(),
+    cameAs: fc.constantFrom('whole-bow' as const, 'limbs-only' as const),
+    belongings: fc.subarray([...usualBelongings]),
+    moreBelongings: typed,
+    nothing: fc.boolean(),
   })
   .map((any) => ({
     ...emptyIntake,
@@ -36,7 +45,15 @@ const form: fc.Arbitrary<IntakeForm> = fc
       ownDrawIn: any.draw,
     },
     bowIs: any.bowIs,
-    bow: { ...emptyIntake.bow, kind: any.kind, markedWeightLbf: any.marked },
+    bow: {
+      ...emptyIntake.bow,
+      kind: any.kind,
+      markedWeightLbf: any.marked,
+      faces: {
+        ...emptyIntake.bow.faces,
+        belly: { ...emptyIntake.bow.faces.belly, facing: any.facing, glassNowIn: any.glass },
+      },
+    },
     job: {
       ...emptyIntake.job,
       services: any.services,
@@ -46,6 +63,17 @@ const form: fc.Arbitrary<IntakeForm> = fc
       privateNotes: any.notes,
     },
     startsAt: any.startsAt,
+    handover: any.handover,
+    stripFirst: any.stripFirst,
+    cameAs: any.cameAs,
+    arrival: {
+      openedOn: any.promised ?? '',
+      packaging: any.town,
+      condition: any.notes,
+      belongings: any.belongings,
+      moreBelongings: any.moreBelongings,
+      nothingCameAlong: any.nothing,
+    },
   }));
 
 test('a request comes back from its draft as it was typed', () => {
@@ -63,6 +91,11 @@ test('a draft of another version opens with what still fits', () => {
     customerName: 'Hale Ashby',
     customerIs: 'somebody',
     'bow.kind': 'crossbow',
+    'bow.faces.back.facing': 'horn',
+    'bow.facing': 'E-glass',
+    startsAt: 'in the shed',
+    handover: 'thrown',
+    'arrival.condition': 'Dry',
     'job.services': ['reduce-weight', 'polish'],
     'job.targetWeightLbf': 'about 45',
     'gone.field': 'x',
@@ -71,5 +104,6 @@ test('a draft of another version opens with what still fits', () => {
     ...emptyIntake,
     customerName: 'Hale Ashby',
     job: { ...emptyIntake.job, services: ['reduce-weight'] },
+    arrival: { ...emptyIntake.arrival, condition: 'Dry' },
   });
 });

@@ -1,9 +1,28 @@
 import { expect, test } from 'vitest';
-import { entryGroups, groupsFor } from '../../../renderer/screens/orders/bench-log/entry-groups.ts';
+import {
+  entryGroups,
+  groupsFor,
+  offeredGroups,
+} from '../../../renderer/screens/orders/bench-log/entry-groups.ts';
 import { entryItems } from '../../../shared/entries.ts';
 
 test('every kind of entry stands in exactly one group', () => {
   expect(entryGroups.flatMap((group) => group.items).toSorted()).toEqual(entryItems.toSorted());
+});
+
+test('only what is written here by hand is offered', () => {
+  const offered = offeredGroups.flatMap((group) => group.items);
+  expect(offered).toEqual(expect.arrayContaining(['target-feasible', 'findings-told']));
+  for (const item of ['condition', 'final-safety', 'tracking', 'check-nocks'] as const)
+    expect(offered).not.toContain(item);
+});
+
+test('what was written before it had a screen of its own stays readable', () => {
+  const place = { route, stage: 'agreed', next: 'weight-work' } as const;
+  const arrived = (written: Set<(typeof entryItems)[number]>) =>
+    groupsFor(place, written).before.find((group) => group.gate === 'arrived')?.items;
+  expect(arrived(new Set())).toBeUndefined();
+  expect(arrived(new Set(['condition']))).toEqual(['condition']);
 });
 
 const route = [
@@ -28,9 +47,8 @@ test('what the next gate and the present work need comes first', () => {
     'coat',
     'final-check',
     'packed',
-    'shipped',
   ]);
-  expect(groups.before.map((group) => group.gate)).toEqual(['arrived', 'agreed', 'weight-work']);
+  expect(groups.before.map((group) => group.gate)).toEqual(['agreed', 'weight-work']);
 });
 
 test('a group off the route shows only what was written in it', () => {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { openingInAddress, placeOf } from '../../../renderer/screens/orders/open-forms.ts';
 import { sections } from '../../../shared/gates.ts';
 
-test.each(sections)('an address may ask for the form of "%s"', (section) => {
+test.each([...sections, 'hold', 'tasks'])('an address may ask for the form of "%s"', (section) => {
   expect(openingInAddress(`?open=${section}`)).toEqual({ section, opens: null });
   expect(openingInAddress(`?open=${section}:glass-check`)).toEqual({
     section,

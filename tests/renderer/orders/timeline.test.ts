@@ -31,3 +31,11 @@ test('a stage that was jumped over is passed without a day', () => {
   const steps = timelineOf(order('agreed', [moved('agreed', 'b'), moved('in-mail', 'a')]));
   expect(steps.map((step) => step.enteredAt)).toEqual([null, 'a', null, 'now']);
 });
+
+test('a cancelled request stands after what it went through, with nothing ahead', () => {
+  const steps = timelineOf(order('cancelled', [moved('cancelled', 'c'), moved('requested', 'a')]));
+  expect(steps).toEqual([
+    { stage: 'requested', state: 'passed', enteredAt: 'a' },
+    { stage: 'cancelled', state: 'current', enteredAt: 'now' },
+  ]);
+});

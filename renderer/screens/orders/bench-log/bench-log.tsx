@@ -1,9 +1,9 @@
 import { Button } from '@mantine/core';
 import type { Entry } from '../../../../shared/contract/entries.ts';
-import type { EntryItem as Item } from '../../../../shared/entries.ts';
+import { entryKinds, type EntryItem as Item } from '../../../../shared/entries.ts';
+import { gateText } from '../../../parts/gate-text.ts';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
-import { gateText } from '../words.ts';
 import classes from './bench-log.module.css';
 import { EntryForm } from './entry-form.tsx';
 import { type EntryGroup, groupsFor } from './entry-groups.ts';
@@ -44,6 +44,11 @@ function Folded({ title, groups, byItem }: FoldedProps) {
   );
 }
 
+/** The entry to begin with: what is needed next, else what any order may need. */
+function firstOf(group: EntryGroup | undefined): Item {
+  return group?.items.find((item) => entryKinds[item].retired === null) ?? 'paid-or-terms';
+}
+
 /** Dated entries of the work, those that the next gates need first. */
 export function BenchLog() {
   const { order, opened, open } = useOrder();
@@ -67,9 +72,7 @@ export function BenchLog() {
         ) : null
       }
     >
-      {opening === undefined ? null : (
-        <EntryForm opening={opening} first={needed?.items[0] ?? 'condition'} />
-      )}
+      {opening === undefined ? null : <EntryForm opening={opening} first={firstOf(needed)} />}
       {groups.now.map((group) => (
         <Group key={group.gate} group={group} byItem={byItem} />
       ))}

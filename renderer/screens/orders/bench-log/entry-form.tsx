@@ -5,15 +5,15 @@ import type { MissingItem } from '../../../../shared/gates.ts';
 import { api } from '../../../api/client.ts';
 import { today } from '../../../parts/days.ts';
 import { FieldGrid } from '../../../parts/fields.tsx';
+import { gateText } from '../../../parts/gate-text.ts';
 import { FormBox } from '../form-box.tsx';
 import type { Opening } from '../open-forms.ts';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
-import { gateText } from '../words.ts';
-import { entryGroups } from './entry-groups.ts';
+import { offeredGroups } from './entry-groups.ts';
 import { RefusedStep } from './refused-step.tsx';
 
-const choices = entryGroups.map((group) => ({
+const choices = offeredGroups.map((group) => ({
   group: `For ${gateText(group.gate)}`,
   items: group.items.map((value) => ({ value, label: entryKinds[value].label })),
 }));

@@ -1,4 +1,5 @@
-import type { EntryItem } from '../../../../shared/entries.ts';
+import { type EntryItem, entryKinds } from '../../../../shared/entries.ts';
+import { finalCheckItems } from '../../../../shared/final-checklist.ts';
 import type { Gate } from '../../../../shared/gates.ts';
 import type { Stage } from '../../../../shared/stages.ts';
 
@@ -18,18 +19,31 @@ export const entryGroups: readonly EntryGroup[] = [
   { gate: 'lettering', items: ['lettering-applied', 'lettering-dry'] },
   {
     gate: 'coat',
-
     items: ['first-clear', 'pot-life', 'lots-in-date', 'recoat-window', 'coat'],
   },
   { gate: 'final-check', items: ['string-and-flex'] },
   {
     gate: 'packed',
-
-    items: ['final-safety', 'final-looks', 'belongings-back', 'paid-or-terms', 'safe-to-wrap'],
+    items: [
+      'findings-told',
+      'paid-or-terms',
+      'safe-to-wrap',
+      'final-safety',
+      'final-looks',
+      'belongings-back',
+      ...finalCheckItems,
+    ],
   },
   { gate: 'shipped', items: ['carrier-limits', 'tracking'] },
   { gate: 'collected', items: ['handed-to'] },
 ];
+
+const isOffered = (item: EntryItem) => entryKinds[item].retired === null;
+
+/** What is written here by hand; the rest has a screen of its own. */
+export const offeredGroups: readonly EntryGroup[] = entryGroups
+  .map((group) => ({ ...group, items: group.items.filter(isOffered) }))
+  .filter((group) => group.items.length > 0);
 
 const stepStages: Partial<Record<Gate, readonly Stage[]>> = {
   bite: ['weight-work', 'strip-sand'],
@@ -46,7 +60,7 @@ export interface SortedGroups {
 
 /**
  * The groups an order has use for, those needed next first. Groups off the route are left out,
- * unless something was written in them.
+ * unless something was written in them; so is what is written elsewhere now.
  */
 export function groupsFor(
   order: { route: readonly Stage[]; stage: Stage; next: Stage | null },
@@ -54,7 +68,13 @@ export function groupsFor(
 ): SortedGroups {
   const at = order.route.indexOf(order.stage);
   const sorted: SortedGroups = { now: [], later: [], before: [] };
-  for (const group of entryGroups) {
+  const shown = entryGroups
+    .map(({ gate, items }) => ({
+      gate,
+      items: items.filter((item) => isOffered(item) || written.has(item)),
+    }))
+    .filter((group) => group.items.length > 0);
+  for (const group of shown) {
     const stages = stepStages[group.gate] ?? [group.gate as Stage];
     const places = stages.map((stage) => order.route.indexOf(stage)).filter((place) => place >= 0);
     if (places.length === 0) {

@@ -2,9 +2,10 @@ import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { MissingItem } from '../../../../shared/gates.ts';
 import { Mark } from '../../../parts/mark.tsx';
-import { MissingList } from '../next/missing-list.tsx';
-import { ReasonForm } from '../next/reason-form.tsx';
+import { MissingList } from '../../../parts/missing-list.tsx';
+import { ReasonForm } from '../../../parts/reason-form.tsx';
 import { useOrder } from '../order-screen.tsx';
+import { useWayTo } from '../use-way-to.ts';
 
 interface RefusedStepProps {
   label: string;
@@ -16,12 +17,13 @@ interface RefusedStepProps {
 /** A step that was not recorded: what it needs first, and the owner's way past where there is one. */
 export function RefusedStep({ label, missing, command, onOverride }: RefusedStepProps) {
   const { role } = useOrder();
+  const wayTo = useWayTo();
   const [isAsking, setAsking] = useState(false);
   const mayPass = role === 'owner' && missing.every((item) => item.override === 'owner');
   return (
     <div role="alert">
       <Mark kind="stop">Not recorded. {label} needs first:</Mark>
-      <MissingList missing={missing} nameGates showBarred={role === 'owner'} />
+      <MissingList missing={missing} wayTo={wayTo} nameGates showBarred={role === 'owner'} />
       {mayPass && !isAsking ? (
         <Button variant="default" mb="md" onClick={() => setAsking(true)}>
           Let it pass with a reason

@@ -7,6 +7,7 @@ import { BusyNote, ErrorNote } from '../../../parts/notes.tsx';
 import { FormBox } from '../form-box.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
+import { waysToReach } from '../ways-to-reach.ts';
 
 const kinds = consentKinds.map((value) => ({ value, label: consentLabels[value] }));
 /** Shortest text the contract takes. */
@@ -89,20 +90,11 @@ function AskForm({ first, onDone }: { first: ConsentKind; onDone: () => void }) 
         description="The program sends nothing by itself."
         required
         maxLength={200}
-        data={waysOf(order.customer?.email ?? '', order.customer?.phone ?? '')}
+        data={waysToReach(order.customer)}
         value={askedHow}
         error={errors.how}
         onChange={setAskedHow}
       />
     </FormBox>
   );
-}
-
-function waysOf(email: string, phone: string): string[] {
-  return [
-    email === '' ? 'by e-mail' : `by e-mail to ${email}`,
-    phone === '' ? 'by phone' : `by phone, ${phone}`,
-    'in person',
-    'by letter',
-  ];
 }

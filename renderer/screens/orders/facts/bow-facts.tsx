@@ -6,6 +6,7 @@ import { bowFacts } from '../../bows/bow-text.ts';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
 import { IdentifyBow } from './identify-bow.tsx';
+import { Limbs } from './limbs.tsx';
 import { LongText } from './long-text.tsx';
 
 /** Which bow it is, or the way to say so. */
@@ -20,6 +21,7 @@ export function BowFacts() {
         actions={<Link href={`/bows/${bow.id}`}>Open bow</Link>}
       >
         <Facts facts={bowFacts({ ...bow, notes: '' })} />
+        <Limbs />
         <LongText label="Notes" text={bow.notes} />
       </OrderSection>
     );

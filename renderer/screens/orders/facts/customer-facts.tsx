@@ -5,6 +5,7 @@ import { Facts } from '../../../parts/facts.tsx';
 import { Panel } from '../../../parts/panel.tsx';
 import { styleWords, wordOf } from '../../customers/customer-words.ts';
 import { useOrder } from '../order-screen.tsx';
+import { IdentifyCustomer } from './identify-customer.tsx';
 import { LongText } from './long-text.tsx';
 
 /** Whose bow it is and how to reach them. */
@@ -33,6 +34,7 @@ export function CustomerFacts() {
         ]}
       />
       <LongText label="Notes" text={customer.notes} />
+      <IdentifyCustomer />
     </Panel>
   );
 }

@@ -7,7 +7,7 @@ import { useOrderCommand } from '../use-order-command.ts';
 /** Which way round the work goes, and how the bow goes home. */
 export function RouteChoices() {
   const { order, role, isOffice } = useOrder();
-  const { id, rowVersion, route } = order.card;
+  const { id, rowVersion, route, goingHome } = order.card;
   const strip = useOrderCommand(api.orders.setStripFirst);
   const handover = useOrderCommand(api.orders.setHandover);
   const hasBoth = route.includes('weight-work') && route.includes('strip-sand');
@@ -32,7 +32,7 @@ export function RouteChoices() {
         </div>
       </Radio.Group>
       <CommandError command={handover} />
-      {hasBoth ? (
+      {hasBoth && goingHome === null ? (
         <Checkbox
           label="Strip & sand before the weight work"
           description={

@@ -1,24 +1,29 @@
-import { Radio, Textarea, TextInput } from '@mantine/core';
+import { Radio, Textarea } from '@mantine/core';
 import { useState } from 'react';
 import { findingGrade } from '../../../../shared/contract/findings.ts';
 import { api } from '../../../api/client.ts';
 import { FormBox } from '../form-box.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
+import { noPlace, placeErrors, placeLine } from './finding-place.ts';
+import { FindingPlaceFields } from './finding-place-fields.tsx';
 import { type Grade, gradeLabels, gradeMeanings, gradeOrder } from './grades.ts';
+
+const noteHints: Record<Grade, string> = {
+  stop: 'What it is, how long and how deep.',
+  watch: 'What it is and its measured size, so that the next look can tell whether it grew.',
+  cosmetic: 'What it looks like.',
+};
 
 /** Writes down what was found on the bow, where, and how much it matters. */
 export function FindingForm({ onDone }: { onDone: () => void }) {
   const { order } = useOrder();
   const [grade, setGrade] = useState<Grade | null>(null);
-  const [place, setPlace] = useState('');
+  const [place, setPlace] = useState(noPlace);
   const [note, setNote] = useState('');
   const [isTried, setTried] = useState(false);
   const command = useOrderCommand(api.findings.add, onDone);
-  const errors = {
-    grade: isTried && grade === null ? 'Choose one.' : command.details.grade,
-    place: isTried && place.trim() === '' ? 'Say where on the bow.' : command.details.place,
-  };
+  const wrong = placeErrors(place);
   return (
     <FormBox
       title="Add a finding"
@@ -27,8 +32,8 @@ export function FindingForm({ onDone }: { onDone: () => void }) {
       onCancel={onDone}
       onSubmit={() => {
         setTried(true);
-        if (grade === null || place.trim() === '') return;
-        void command.run({ orderId: order.card.id, grade, place, note });
+        if (grade === null || Object.keys(wrong).length > 0) return;
+        void command.run({ orderId: order.card.id, grade, place: placeLine(place), note });
       }}
     >
       <Radio.Group
@@ -36,7 +41,7 @@ export function FindingForm({ onDone }: { onDone: () => void }) {
         label="How much it matters"
         required
         value={grade}
-        error={errors.grade}
+        error={isTried && grade === null ? 'Choose one.' : command.details.grade}
         onChange={(value) => setGrade(findingGrade.parse(value))}
       >
         {gradeOrder.map((value) => (
@@ -49,19 +54,20 @@ export function FindingForm({ onDone }: { onDone: () => void }) {
           />
         ))}
       </Radio.Group>
-      <TextInput
-        label="Place on the bow"
-        placeholder="Upper limb, belly, 4 in from the fade"
-        required
-        maxLength={200}
-        autoComplete="off"
-        value={place}
-        error={errors.place}
-        onChange={(event) => setPlace(event.currentTarget.value)}
+      <FindingPlaceFields
+        place={place}
+        onChange={setPlace}
+        errors={{
+          ...(command.details.place === undefined ? {} : { words: command.details.place }),
+          ...(isTried ? wrong : {}),
+        }}
       />
       <Textarea
         label="What is seen"
+        description={grade === null ? undefined : noteHints[grade]}
         maxLength={1000}
+        autosize
+        minRows={2}
         value={note}
         error={command.details.note}
         onChange={(event) => setNote(event.currentTarget.value)}

@@ -4,6 +4,7 @@ import type { Finding } from '../../../../shared/contract/findings.ts';
 import { api } from '../../../api/client.ts';
 import { momentText } from '../../../parts/days.ts';
 import { Mark, type MarkKind } from '../../../parts/mark.tsx';
+import { PhotoStrip } from '../../../parts/photos/photo-strip.tsx';
 import { FormBox } from '../form-box.tsx';
 import classes from '../order-page.module.css';
 import { useOrderCommand } from '../use-order-command.ts';
@@ -84,6 +85,7 @@ export function FindingItem({ finding }: { finding: Finding }) {
           {momentText(finding.resolvedAt)}: {finding.resolvedHow}
         </p>
       )}
+      <PhotoStrip of={{ findingId: finding.id, about: 'finding' }} canAdd={isOpen} />
       {isResolving && isOpen ? (
         <ResolveForm finding={finding} onDone={() => setResolving(false)} />
       ) : null}

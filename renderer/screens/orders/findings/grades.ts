@@ -16,3 +16,13 @@ export const gradeMeanings: Record<Grade, string> = {
   watch: 'May get worse. The customer accepts it in writing before the work goes on.',
   cosmetic: 'Looks only. Written down, nothing waits for it.',
 };
+
+/** Open ones first, the worst on top, then the newest. */
+export function sortedFindings(findings: readonly Finding[]): Finding[] {
+  return findings.toSorted(
+    (a, b) =>
+      Number(a.resolvedAt !== null) - Number(b.resolvedAt !== null) ||
+      gradeOrder.indexOf(a.grade) - gradeOrder.indexOf(b.grade) ||
+      b.foundAt.localeCompare(a.foundAt),
+  );
+}

@@ -1,6 +1,7 @@
+import { goingHomeLine } from '../../../../shared/going-home.ts';
 import { fullDay, momentText } from '../../../parts/days.ts';
 import { Mark } from '../../../parts/mark.tsx';
-import { holdLabels } from '../holds/hold-form.tsx';
+import { holdLabels } from '../holds/hold-words.ts';
 import { useOrder } from '../order-screen.tsx';
 import classes from './order-head.module.css';
 import { StageTimeline } from './stage-timeline.tsx';
@@ -42,6 +43,17 @@ function HoldBanner() {
   );
 }
 
+function HomewardBanner() {
+  const { card, goingHomeReason } = useOrder().order;
+  if (card.goingHome === null) return null;
+  return (
+    <div className={classes.hold}>
+      <Mark kind="attention">{goingHomeLine(card.goingHome)}</Mark>
+      <p className={classes.line}>{goingHomeReason}</p>
+    </div>
+  );
+}
+
 /** Which bow, where it stands, and what nobody may overlook. */
 export function OrderHead() {
   const { order } = useOrder();
@@ -52,6 +64,7 @@ export function OrderHead() {
       </p>
       <StageTimeline order={order} />
       <StopBanner />
+      <HomewardBanner />
       <HoldBanner />
     </div>
   );

@@ -15,8 +15,18 @@ export interface TimelineStage {
 export function timelineOf(order: Pick<OrderDetail, 'card' | 'history'>): TimelineStage[] {
   const { route, stage: now, stageSince } = order.card;
   const at = route.indexOf(now);
+  const enteredAt = (stage: Stage) =>
+    order.history.find((item) => item.toStage === stage)?.at ?? null;
+  // A cancelled request stands beside its route, after what it went through.
+  if (at === -1) {
+    const passed = route.filter((stage) => enteredAt(stage) !== null);
+    return [
+      ...passed.map((stage) => ({ stage, state: 'passed' as const, enteredAt: enteredAt(stage) })),
+      { stage: now, state: 'current', enteredAt: stageSince },
+    ];
+  }
   return route.map((stage, index) => {
-    const entered = order.history.find((item) => item.toStage === stage)?.at ?? null;
+    const entered = enteredAt(stage);
     if (index > at) return { stage, state: 'ahead', enteredAt: null };
     return index === at
       ? { stage, state: 'current', enteredAt: stageSince }

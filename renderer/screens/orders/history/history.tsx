@@ -1,19 +1,33 @@
 import { Button } from '@mantine/core';
+import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import type { DoneItem } from '../../../../shared/contract/undo.ts';
+import { orpc } from '../../../api/client.ts';
 import { momentText } from '../../../parts/days.ts';
+import { ErrorNote } from '../../../parts/notes.tsx';
 import { Panel } from '../../../parts/panel.tsx';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
+import { doneByLine } from './done-lines.ts';
+import { UndoLine } from './undo-line.tsx';
 
 const firstShown = 30;
 
-/** What happened to the order, newest first: who, what, and why. */
+/** What happened to the order, newest first: who, what, and why, with the way to take it back. */
 export function History() {
-  const { history } = useOrder().order;
+  const { history, card } = useOrder().order;
+  const recent = useQuery(orpc.undo.recent.queryOptions({ input: { orderId: card.id } }));
+  const done = doneByLine(
+    recent.data ?? [],
+    history.map((item) => item.id),
+  );
   const [isLong, setLong] = useState(false);
   const shown = isLong ? history : history.slice(0, firstShown);
   return (
     <Panel title="History">
+      {recent.error === null ? null : (
+        <ErrorNote error={recent.error} onAgain={() => void recent.refetch()} />
+      )}
       <ul className={classes.list}>
         {shown.map((item) => (
           <li key={item.id} className={classes.item}>
@@ -22,6 +36,7 @@ export function History() {
             </span>
             <p className={classes.words}>{item.summary}</p>
             {item.reason === null ? null : <p className={classes.words}>Reason: {item.reason}</p>}
+            <Done item={done.get(item.id)} />
           </li>
         ))}
       </ul>
@@ -32,4 +47,8 @@ export function History() {
       ) : null}
     </Panel>
   );
+}
+
+function Done({ item }: { item: DoneItem | undefined }) {
+  return item === undefined ? null : <UndoLine item={item} />;
 }

@@ -1,18 +1,12 @@
 import { Select, Textarea, TextInput } from '@mantine/core';
 import { useState } from 'react';
-import { type Hold, holdKinds } from '../../../../shared/contract/order-card.ts';
+import { type Hold, holdKinds } from '../../../../shared/contract/holds.ts';
 import { api } from '../../../api/client.ts';
 import { FieldGrid } from '../../../parts/fields.tsx';
-import { FormBox } from '../form-box.tsx';
+import { FormBox } from '../../../parts/form-box.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
-
-export const holdLabels: Record<Hold['kind'], string> = {
-  customer: 'Waiting for the customer',
-  material: 'Waiting for material',
-  claim: 'A claim is open',
-  other: 'Something else',
-};
+import { holdLabels } from './hold-words.ts';
 
 const kinds = holdKinds.map((value) => ({ value, label: holdLabels[value] }));
 
@@ -47,7 +41,9 @@ export function HoldForm({ onDone }: { onDone: () => void }) {
         <TextInput
           type="date"
           label="Remind on"
-          description="Empty for no reminder"
+          description={
+            kind === 'customer' ? "Empty for the shop's reminder days" : 'Empty for no reminder'
+          }
           inputWrapperOrder={['label', 'input', 'description', 'error']}
           value={remindOn}
           error={command.details.remindOn}

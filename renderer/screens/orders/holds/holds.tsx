@@ -1,62 +1,50 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
-import { api } from '../../../api/client.ts';
-import { CommandError } from '../../../parts/command-error.tsx';
-import { fullDay, momentText } from '../../../parts/days.ts';
-import { Mark } from '../../../parts/mark.tsx';
+import type { HoldDetail } from '../../../../shared/contract/holds.ts';
+import { momentText } from '../../../parts/days.ts';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
-import { useOrderCommand } from '../use-order-command.ts';
-import { HoldForm, holdLabels } from './hold-form.tsx';
+import { HoldForm } from './hold-form.tsx';
+import { LadderList } from './ladder-list.tsx';
+import { OpenHold } from './open-hold.tsx';
 
-/** Whether the order waits, for what, and since when. */
+function PastHold({ hold }: { hold: HoldDetail }) {
+  return (
+    <>
+      <p className={classes.quiet} style={{ marginTop: 12 }}>
+        Was on hold {momentText(hold.since)} to {momentText(hold.releasedAt ?? hold.since)}:{' '}
+        {hold.reason}
+      </p>
+      {hold.reminders.length === 0 ? null : <LadderList hold={hold} />}
+    </>
+  );
+}
+
+/** Whether the order waits, for what, since when, and what was sent meanwhile. */
 export function Holds() {
   const { order } = useOrder();
   const [isAdding, setAdding] = useState(false);
-  const release = useOrderCommand(api.orders.release);
-  const { hold, id, rowVersion } = order.card;
-  const past = order.holds.filter((one) => one.releasedAt !== null);
+  const open = order.holds.find((hold) => hold.releasedAt === null);
+  const past = order.holds.filter((hold) => hold.releasedAt !== null);
+  const mayAdd = open === undefined && order.card.stage !== 'cancelled';
   return (
     <OrderSection
       place="hold"
       title="Hold"
       actions={
-        hold === null && !isAdding ? (
+        mayAdd && !isAdding ? (
           <Button variant="default" onClick={() => setAdding(true)}>
             Put on hold
           </Button>
         ) : null
       }
     >
-      {isAdding && hold === null ? <HoldForm onDone={() => setAdding(false)} /> : null}
-      {hold === null ? (
-        isAdding ? null : (
-          <p className={classes.quiet}>Not on hold.</p>
-        )
-      ) : (
-        <>
-          <Mark kind="attention">{holdLabels[hold.kind]}</Mark>
-          <p className={classes.words}>{hold.reason}</p>
-          <p className={classes.quiet}>
-            Since {momentText(hold.since)}.
-            {hold.remindOn === null ? '' : ` Remind on ${fullDay(hold.remindOn)}.`}
-          </p>
-          <CommandError command={release} />
-          <Button
-            variant="default"
-            loading={release.busy}
-            onClick={() => void release.run({ id, rowVersion })}
-          >
-            Release the hold
-          </Button>
-        </>
-      )}
-      {past.map((one) => (
-        <p key={one.id} className={classes.quiet}>
-          Was on hold {momentText(one.since)} to {momentText(one.releasedAt ?? one.since)}:{' '}
-          {one.reason}
-        </p>
+      {isAdding && open === undefined ? <HoldForm onDone={() => setAdding(false)} /> : null}
+      {open === undefined ? null : <OpenHold key={open.id} hold={open} />}
+      {open === undefined && !isAdding ? <p className={classes.quiet}>Not on hold.</p> : null}
+      {past.map((hold) => (
+        <PastHold key={hold.id} hold={hold} />
       ))}
     </OrderSection>
   );

@@ -3,12 +3,15 @@ import { useState } from 'react';
 import { type Stage, stageLabels } from '../../../../shared/stages.ts';
 import { CommandError } from '../../../parts/command-error.tsx';
 import { Mark } from '../../../parts/mark.tsx';
+import { MissingList } from '../../../parts/missing-list.tsx';
 import { Panel } from '../../../parts/panel.tsx';
+import { ReasonForm } from '../../../parts/reason-form.tsx';
 import { useOrder } from '../order-screen.tsx';
-import { MissingList } from './missing-list.tsx';
+import { useWayTo } from '../use-way-to.ts';
+import { isUnsafe, stepName } from './homeward.ts';
 import { MoveMenu } from './move-menu.tsx';
 import classes from './next-step.module.css';
-import { ReasonForm } from './reason-form.tsx';
+import { SideSteps } from './side-steps.tsx';
 import { type Move, useMove } from './use-move.ts';
 
 type Asking = { what: 'back' | 'override'; to: Stage };
@@ -20,7 +23,8 @@ export function NextStep() {
   const move = useMove();
   const to = move.refusal?.to ?? order.next?.stage ?? null;
   const missing = move.refusal?.missing ?? order.next?.missing ?? [];
-  const { hold } = order.card;
+  const { hold, stage, goingHome } = order.card;
+  const wayTo = useWayTo();
   const barred = missing.some((item) => item.override === 'never');
   const mayPass = role === 'owner' && missing.length > 0 && !barred && hold === null;
 
@@ -33,15 +37,21 @@ export function NextStep() {
   }
   return (
     <Panel title="Next step">
-      {to === null ? <Mark kind="done">The bow has left the shop.</Mark> : null}
+      {to === null ? <Ended stage={stage} /> : null}
+      {to === 'packed' && goingHome !== null && isUnsafe(order.card, goingHome) ? (
+        <p className={classes.text}>
+          <Mark kind="stop">It goes unstrung, with the tag DO NOT STRING OR DRAW on it.</Mark>
+        </p>
+      ) : null}
       {missing.length > 0 && to !== null ? (
         <>
           <p className={classes.text} aria-live="polite">
-            {stageLabels[to]} still needs{' '}
+            {stepName(to, goingHome)} still needs{' '}
             {missing.length === 1 ? 'this' : `these ${missing.length}`}:
           </p>
           <MissingList
             missing={missing}
+            wayTo={wayTo}
             nameGates={move.refusal !== null}
             showBarred={role === 'owner'}
           />
@@ -58,7 +68,7 @@ export function NextStep() {
             loading={move.command.busy}
             onClick={() => void move.move(to)}
           >
-            Move to {stageLabels[to]}
+            Move to {stepName(to, goingHome)}
           </Button>
         )}
         {mayPass && to !== null ? (
@@ -76,13 +86,21 @@ export function NextStep() {
             Back to the next step
           </Button>
         )}
-        <MoveMenu
-          onForward={(stage) => void move.move(stage)}
-          onBack={(stage) => setAsking({ what: 'back', to: stage })}
-        />
+        {stage === 'cancelled' ? null : (
+          <MoveMenu
+            onForward={(to) => void move.move(to)}
+            onBack={(to) => setAsking({ what: 'back', to })}
+          />
+        )}
       </div>
+      <SideSteps />
     </Panel>
   );
+}
+
+function Ended({ stage }: { stage: Stage }) {
+  if (stage === 'cancelled') return <p className={classes.text}>The request was cancelled.</p>;
+  return <Mark kind="done">The bow has left the shop.</Mark>;
 }
 
 interface AskedReasonProps {

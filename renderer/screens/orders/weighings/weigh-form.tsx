@@ -25,7 +25,7 @@ export function WeighForm({ opening }: { opening: Opening }) {
     if (phase !== null) set({ phase });
   }, [opening.times]);
 
-  const own = isTried ? weighingErrors(order.card.id, fields) : {};
+  const own = isTried ? weighingErrors(order, fields) : {};
   const errors = { ...command.details, ...own };
   return (
     <FormBox
@@ -36,12 +36,12 @@ export function WeighForm({ opening }: { opening: Opening }) {
       onCancel={() => close('weighings')}
       onSubmit={() => {
         setTried(true);
-        const input = weighingInput(order.card.id, fields);
+        const input = weighingInput(order, fields);
         if (input !== null) void command.run(input);
       }}
     >
       <Cautions maxSafeDrawIn={order.bow?.maxSafeDrawIn ?? null} />
-      <SessionFields fields={fields} set={set} errors={errors} />
+      <SessionFields order={order} fields={fields} set={set} errors={errors} />
       <PullRows
         pulls={fields.pulls}
         onChange={(pulls) => set({ pulls })}

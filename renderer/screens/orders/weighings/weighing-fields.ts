@@ -8,14 +8,18 @@ import type { TypedPull } from './live-weights.ts';
 export interface WeighingFields {
   phase: ReadingPhase;
   drawReference: DrawReference;
+  riserNote: string;
   scaleId: string | null;
   rigZeroLbf: number | null;
   braceIn: number | null;
   stringNote: string;
+  stringTrack: string;
   supportPoint: string;
   pullPoint: string;
   tillerIn: number | null;
   temperatureF: number | null;
+  moisturePct: number | null;
+  strungMinutes: number | null;
   flexedFirst: boolean;
   note: string;
   pulls: TypedPull[];
@@ -50,14 +54,18 @@ export function startWeighing(order: OrderDetail, opens: string | null): Weighin
   return {
     phase: phaseFrom(opens) ?? phaseIn[order.card.stage] ?? 'arrival',
     drawReference: 'amo',
+    riserNote: last?.riserNote ?? '',
     scaleId: null,
     rigZeroLbf: 0,
     braceIn: null,
     stringNote: last?.stringNote ?? '',
+    stringTrack: '',
     supportPoint: last?.supportPoint ?? '',
     pullPoint: last?.pullPoint ?? '',
     tillerIn: null,
     temperatureF: null,
+    moisturePct: null,
+    strungMinutes: null,
     flexedFirst: false,
     note: '',
     pulls: Array.from({ length: firstRows }, (_, key) => newPull(key, drawIn)),

@@ -14,15 +14,20 @@ function signed(value: number, digits: number): string {
 function conditions(reading: Reading): string[] {
   const error = reading.scaleErrorLbf;
   return [
+    reading.limbSetName === null ? '' : `limbs ${reading.limbSetName}`,
+    reading.riserNote === '' ? '' : `on riser ${reading.riserNote}`,
     `${reading.scaleName}${error === null ? ', not checked' : `, ${signed(error, 2)} lb`}`,
     reading.rigZeroLbf === 0 ? '' : `rig zero ${decimal(reading.rigZeroLbf, 2)} lb taken off`,
     `brace ${inchFraction(reading.braceIn)}", ${reading.stringNote}`,
+    reading.stringTrack === '' ? '' : `string track ${reading.stringTrack}`,
     reading.supportPoint === '' ? '' : `supported at ${reading.supportPoint}`,
     reading.pullPoint === '' ? '' : `pulled at ${reading.pullPoint}`,
     reading.tillerIn === null
       ? ''
       : `tiller ${reading.tillerIn > 0 ? '+' : ''}${inchFraction(reading.tillerIn)}"`,
     reading.temperatureF === null ? '' : `${decimal(reading.temperatureF)} F`,
+    reading.moisturePct === null ? '' : `moisture ${decimal(reading.moisturePct)} %`,
+    reading.strungMinutes === null ? '' : `strung ${decimal(reading.strungMinutes, 0)} min`,
     reading.flexedFirst ? 'flexed first' : 'not flexed first',
     reading.note,
   ].filter((part) => part !== '');

@@ -1,0 +1,82 @@
+import { type FinalCheck, finalChecks } from '../../../shared/final-checklist.ts';
+import { atWork, both, goesHome, onRoute } from './conditions.ts';
+import { needs, needsEntry, type Requirement } from './requirement.ts';
+
+/** A check that applies must be in order, and looked at again after the last bite. */
+function finalCheckDone(check: FinalCheck): Requirement {
+  return {
+    item: check.item,
+    applies: (facts) =>
+      atWork(facts) && facts.checkSubject !== null && check.applies(facts.checkSubject),
+    missing: (facts) => {
+      const entry = facts.entry(check.item);
+      if (entry === null) return `Final check not done: ${check.label}.`;
+      if (facts.lastRemovalAt !== null && entry.recordedAt <= facts.lastRemovalAt) {
+        return `Final check not done since the last bite: ${check.label}.`;
+      }
+      return entry.outcome === 'ok' ? null : `Final check not in order: ${check.label}.`;
+    },
+    section: 'final-check',
+    opens: check.item,
+    override: () => (check.safety ? 'never' : 'owner'),
+  };
+}
+
+export const finalCheckList: readonly Requirement[] = finalChecks.map(finalCheckDone);
+
+export const belongingsBack = needs('belongings-back', 'final-check', (facts) =>
+  facts.belongingsBack ? null : 'Belongings not all ticked back into the box.',
+);
+
+export const incidentsSettled = needs('incidents-settled', 'incidents', (facts) =>
+  facts.openIncidents === 0
+    ? null
+    : 'Damage done here is not settled: tell the owner and agree on a remedy.',
+);
+
+/** A finish that prints its wrapping is as much trouble on the way home as after the work. */
+export const safeToWrap = needsEntry('safe-to-wrap', 'Not noted that the finish is safe to wrap.', {
+  when: (facts) => (atWork(facts) ? onRoute('finish')(facts) : facts.coated),
+});
+
+/** A bow sent home unworked goes with what was found on it, in words and pictures. */
+export const findingsTold: readonly Requirement[] = [
+  needsEntry('findings-told', 'The owner has not been told what was found.', {
+    when: both(goesHome, (facts) => facts.anyFinding && !facts.shopsOwn),
+  }),
+  needs(
+    'stop-photographs',
+    'findings',
+    (facts) => (facts.stopsPictured ? null : 'A stop finding has no photograph.'),
+    { when: both(goesHome, (facts) => facts.openStops > 0) },
+  ),
+];
+
+/** Nobody may find the bow in its box without the warning on it. */
+export const warningTag = needs(
+  'do-not-draw-tag',
+  'papers',
+  (facts) =>
+    facts.tagSinceStop
+      ? null
+      : 'The tag DO NOT STRING OR DRAW was not printed since the stop finding.',
+  {
+    when: both(goesHome, (facts) => facts.openStops > 0),
+    opens: 'shipping-tag',
+    override: 'never',
+  },
+);
+
+export const parcelReady: readonly Requirement[] = [
+  needs('carrier-limits', 'shipping', (facts) => {
+    if (facts.parcel === null || !facts.parcel.measured) {
+      return 'The packed box is not measured and weighed.';
+    }
+    const [first] = facts.parcel.refusals;
+    return first === undefined ? null : `The carrier does not take this box. ${first}`;
+  }),
+  needs('tracking', 'shipping', (facts) =>
+    (facts.parcel?.tracking ?? '').trim() === '' ? 'No tracking number.' : null,
+  ),
+  needs('address', 'address', (facts) => (facts.shipToKnown ? null : 'No address to ship to.')),
+];

@@ -1,0 +1,122 @@
+import { consentKinds } from '../../../shared/consents.ts';
+import type { TodayItem } from '../../../shared/contract/today.ts';
+import type { ContractOutputs } from '../../../shared/contract/types.ts';
+import type { OpenShop } from '../../storage/context.ts';
+import type { StoredConsent } from '../consents/stored.ts';
+import { addDays } from '../day.ts';
+import type { GateFacts } from '../gates/gate-facts.ts';
+import { routeOf } from '../orders/order-json.ts';
+import { nextStage } from '../orders/route.ts';
+import { getShop } from '../setup/shop.ts';
+import { checkUnfinished, notArrived } from './arrivals.ts';
+import { type Unanswered, unanswered } from './consents.ts';
+import { openHold } from './holds.ts';
+import { openIncident } from './incidents.ts';
+import type { TodayOrder } from './item.ts';
+import { type OrderFacts, readManyFacts } from './many-facts.ts';
+import { ownTask } from './own-tasks.ts';
+import { promised } from './promised.ts';
+import {
+  openHolds,
+  openOrders,
+  openTasks,
+  ordersById,
+  parcelsOut,
+  scalesInUse,
+  todayOrders,
+  unsettledIncidents,
+} from './read.ts';
+import { readyToGoOn } from './ready.ts';
+import { uncheckedScales } from './scales.ts';
+import { notDelivered } from './shipments.ts';
+import { sorted } from './sort.ts';
+import { undecidedStops } from './stops.ts';
+import { unaskedUndershoot } from './undershoots.ts';
+
+/** More would not be read by anybody; the worst come first. */
+const mostItems = 5000;
+
+/** The newest consent of each kind, where it has no answer. */
+function unansweredOf(consents: readonly StoredConsent[], facts: GateFacts): Unanswered[] {
+  return consentKinds.flatMap((kind) => {
+    const newest = consents.filter((consent) => consent.kind === kind).at(-1);
+    if (newest === undefined || newest.answers.length > 0) return [];
+    return [{ kind, askedAt: newest.asked_at, state: facts.consent(kind) }];
+  });
+}
+
+/** The offer for a weight below the target, while it fits the weighing and there is somebody to ask. */
+function undershotOffer(order: TodayOrder, { rows, facts }: OrderFacts): TodayItem[] {
+  const offer = rows.undershoots.filter((row) => row.struck_reason === null).at(-1);
+  if (offer === undefined || !facts.undershootOffered || facts.shopsOwn) return [];
+  const asked = rows.consents.filter((consent) => consent.kind === 'undershoot').at(-1);
+  return unaskedUndershoot(offer, asked?.asked_at ?? null, order);
+}
+
+/** Everything one order in work asks for by itself. */
+function ofOrder(
+  order: TodayOrder,
+  { rows, facts }: OrderFacts,
+  day: string,
+  reminderDays: readonly number[],
+): TodayItem[] {
+  return [
+    ...promised(order, day),
+    ...undecidedStops(rows.openStops, order),
+    ...unanswered(unansweredOf(rows.consents, facts), order, day, reminderDays),
+    ...undershotOffer(order, { rows, facts }),
+    ...notArrived(order, day),
+    ...(rows.arrival === null ? [] : checkUnfinished(rows.arrival, order, day)),
+    ...readyToGoOn(order, nextStage(routeOf(rows.order), order.stage), facts),
+  ];
+}
+
+/** Rows that name an order, which may be closed. */
+async function datedRows(shop: OpenShop, day: string) {
+  const holds = await openHolds(shop.read);
+  const tasks = await openTasks(shop.read, addDays(day, 7));
+  const incidents = await unsettledIncidents(shop.read);
+  const parcels = await parcelsOut(shop.read);
+  const orderIds = [...tasks, ...incidents, ...parcels].flatMap(({ order_id: id }) =>
+    id === null ? [] : [id],
+  );
+  return { holds, tasks, incidents, parcels, orderIds };
+}
+
+/**
+ * Everything that needs somebody on the given calendar day, across orders.
+ * @param day `YYYY-MM-DD` where the client is.
+ */
+export async function getToday(
+  shop: OpenShop,
+  day: string,
+): Promise<ContractOutputs['today']['get']> {
+  const readAt = shop.now();
+  const { reminderDays } = await getShop(shop);
+  const open = await openOrders(shop.read);
+  const facts = await readManyFacts(shop.read, open);
+  const dated = await datedRows(shop, day);
+  const elsewhere = [...new Set(dated.orderIds)].filter((id) => !facts.has(id));
+  const known = [...open, ...(await ordersById(shop.read, elsewhere))];
+  const orders = await todayOrders(shop.read, known, dated.holds);
+  const of = <Row extends { order_id: string }>(
+    rows: readonly Row[],
+    rule: (row: Row, order: TodayOrder, day: string) => TodayItem[],
+  ) =>
+    rows.flatMap((row) => {
+      const order = orders.get(row.order_id);
+      return order === undefined ? [] : rule(row, order, day);
+    });
+  const items = [
+    ...[...orders.values()].flatMap((order) => {
+      const its = facts.get(order.id);
+      return its === undefined ? [] : ofOrder(order, its, day, reminderDays);
+    }),
+    ...of(dated.holds, openHold),
+    ...of(dated.incidents, openIncident),
+    ...of(dated.parcels, notDelivered),
+    ...dated.tasks.flatMap((task) => ownTask(task, orders.get(task.order_id ?? '') ?? null, day)),
+    ...uncheckedScales(await scalesInUse(shop.read), [...orders.values()], readAt),
+  ];
+  return { day, readAt, items: sorted(items).slice(0, mostItems), ordersInWork: open.length };
+}

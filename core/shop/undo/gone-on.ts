@@ -1,0 +1,133 @@
+import { type Kysely, sql } from 'kysely';
+import { entryKinds } from '../../../shared/entries.ts';
+import { ShopError } from '../../../shared/errors.ts';
+import type { Stage } from '../../../shared/stages.ts';
+import type { RecordTable } from '../../storage/commands.ts';
+import type { EntryRow, OrderRow, Tables } from '../../storage/tables.ts';
+import { dayOf } from '../day.ts';
+import { routeOf } from '../orders/order-json.ts';
+import { stagesBetween } from '../orders/route.ts';
+import { type Done, doneWhere, isTouch, type RowWrite, readDone } from './done.ts';
+import { stagesOf, whatOf } from './words.ts';
+
+/** No gate ever looks at these. */
+const besideTheGates: readonly RecordTable[] = ['task', 'reminder', 'carrier', 'scale'];
+
+function routeIn(write: RowWrite): Stage[] {
+  return routeOf({ route_json: String(write.after?.route_json) });
+}
+
+/** Whether the gates this command passed still count: it went forward, and nobody stepped back since. */
+function standsPast(later: Done, order: OrderRow): boolean {
+  return later.writes.some((write) => {
+    const stages = write.id === order.id ? stagesOf(write) : null;
+    if (stages === null) return false;
+    const entered = stagesBetween(routeIn(write), stages.from, stages.to);
+    const route = routeOf(order);
+    const now = route.indexOf(order.stage);
+    return entered.some((stage) => route.includes(stage) && route.indexOf(stage) <= now);
+  });
+}
+
+/** A step with a gate of its own, such as a bite, that nobody has struck out. */
+async function standingStep(db: Kysely<Tables>, later: Done): Promise<boolean> {
+  const steps = later.writes.filter((write) => {
+    const entry = write.before === null && write.table === 'entry' ? write.after : null;
+    return entry !== null && entryKinds[entry.item as EntryRow['item']].step !== null;
+  });
+  if (steps.length === 0) return false;
+  const standing = await db
+    .selectFrom('entry')
+    .select('id')
+    .where(
+      'id',
+      'in',
+      steps.map((step) => step.id),
+    )
+    .where('struck_reason', 'is', null)
+    .executeTakeFirst();
+  return standing !== undefined;
+}
+
+const identity = ['bow_id', 'customer_id', 'limb_set_id'] as const;
+
+/** What was noted of one bow must not come to count for another. */
+function changedIdentity(later: Done, order: OrderRow): boolean {
+  return later.writes.some(
+    (write) =>
+      write.table === 'shop_order' &&
+      write.id === order.id &&
+      identity.some((column) => write.before?.[column] !== write.after?.[column]),
+  );
+}
+
+/** An order as it stands, and what was done on it after a place and not taken back. */
+export interface OrderSince {
+  order: OrderRow;
+  since: readonly Done[];
+}
+
+export type ReadSince = (orderId: string, place: number) => Promise<OrderSince | null>;
+
+/** Reads only what can tell that a gate was passed or that the order holds something else. */
+export function readingSince(db: Kysely<Tables>): ReadSince {
+  return async (orderId, place) => {
+    const order = await db
+      .selectFrom('shop_order')
+      .selectAll()
+      .where('id', '=', orderId)
+      .executeTakeFirst();
+    if (order === undefined) return null;
+    const since = await doneWhere(
+      db,
+      (query) =>
+        query
+          .where('command.order_id', '=', orderId)
+          .where(sql<number>`command.rowid`, '>', place)
+          .where('undoing.id', 'is', null)
+          .orderBy(sql`command.rowid`),
+      ['shop_order', 'entry'],
+    );
+    return { order, since };
+  };
+}
+
+/**
+ * Refusal where the order has gone on since and rests on what this command wrote: a gate was
+ * passed, a step with a gate was done, or the order now holds another bow or owner.
+ */
+export async function goneOn(
+  db: Kysely<Tables>,
+  done: Done,
+  read: ReadSince,
+): Promise<ShopError | null> {
+  const counts = done.writes.some(
+    (write) => !isTouch(write) && !besideTheGates.includes(write.table),
+  );
+  if (done.orderId === null || !counts) return null;
+  const found = await read(done.orderId, done.place);
+  if (found === null) return null;
+  for (const later of found.since) {
+    if (later.place <= done.place || takesBackLater(later, done)) continue;
+    const rests =
+      standsPast(later, found.order) ||
+      changedIdentity(later, found.order) ||
+      (await standingStep(db, later));
+    if (rests) return goneOnSince(db, later, done.orderId);
+  }
+  return null;
+}
+
+/** Something done and taken back since then has left nothing. */
+function takesBackLater(later: Done, done: Done): boolean {
+  return later.undoesPlace !== null && later.undoesPlace > done.place;
+}
+
+async function goneOnSince(db: Kysely<Tables>, later: Done, orderId: string): Promise<ShopError> {
+  const told = (await readDone(db, later.id)) ?? later;
+  return new ShopError(
+    'CONFLICT',
+    `The order has gone on since: ${whatOf(told).slice(0, 150)}, on ${dayOf(later.at)}. Move it back first, or strike it out with a reason.`,
+    { order: orderId, since: later.at },
+  );
+}

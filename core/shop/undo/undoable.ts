@@ -1,0 +1,120 @@
+const stays = {
+  consent: 'A consent stays as it was said: record a withdrawal instead.',
+  paper: 'What was printed stays printed: make it again.',
+  shop: 'The shop is changed in Settings: change it there again.',
+  person: 'People are changed in Settings: change them there again.',
+} as const;
+
+/**
+ * Every command by its name in the contract: `yes`, or the sentence that says why it is not taken
+ * back and what to do instead. A test compares it with the contract.
+ */
+export const undoable: Readonly<Record<string, string>> = {
+  'setup.openShop': 'The shop stays open: change it in Settings.',
+  'shop.edit': stays.shop,
+  'people.add': stays.person,
+  'people.edit': stays.person,
+  'scales.add': 'yes',
+  'scales.edit': 'yes',
+  'scales.check': 'A check of a scale stays: check it again with two loads.',
+  'customers.add': 'yes',
+  'customers.edit': 'yes',
+  'bows.add': 'yes',
+  'bows.edit': 'yes',
+  'limbSets.add': 'yes',
+  'limbSets.edit': 'yes',
+  'geometry.record': 'yes',
+  'geometry.strikeOut': 'yes',
+  'intake.submit': 'An order number is never used twice: cancel the request instead.',
+  'orders.edit': 'yes',
+  'orders.identifyBow': 'yes',
+  'orders.identifyCustomer': 'yes',
+  'orders.setLimbSet': 'yes',
+  'orders.setInscription': 'yes',
+  'orders.move': 'yes',
+  'orders.setStripFirst': 'yes',
+  'orders.setHandover': 'yes',
+  'orders.sendHome': 'yes',
+  'orders.takeUpAgain': 'yes',
+  'orders.cancel': 'yes',
+  'orders.hold': 'yes',
+  'orders.changeHold': 'yes',
+  'orders.remind': 'yes',
+  'orders.release': 'yes',
+  'arrival.record': 'yes',
+  'arrival.addBelongings': 'yes',
+  'arrival.correctBelonging': 'yes',
+  'arrival.tickBack': 'yes',
+  'arrival.untick': 'yes',
+  'arrival.complete': 'yes',
+  'entries.record': 'yes',
+  'entries.strikeOut': 'yes',
+  'findings.add': 'yes',
+  'findings.resolve': 'yes',
+  'incidents.record': 'An incident stays: write down what became of it.',
+  'incidents.edit': 'yes',
+  'incidents.settle': 'yes',
+  'undershoot.propose': 'yes',
+  'undershoot.strikeOut': 'yes',
+  'attachments.add': 'A file stays with its order: strike it out with a reason.',
+  'attachments.describe': 'yes',
+  'attachments.strikeOut': 'yes',
+  'readings.add': 'yes',
+  'readings.strikeOut': 'yes',
+  'consents.ask': stays.consent,
+  'consents.answer': stays.consent,
+  'finalCheck.record': 'yes',
+  'carriers.add': 'yes',
+  'carriers.edit': 'yes',
+  'carriers.addUsual': 'yes',
+  'shipments.record': 'yes',
+  'shipments.edit': 'yes',
+  'shipments.strikeOut': 'yes',
+  'tasks.add': 'yes',
+  'tasks.change': 'yes',
+  'tasks.done': 'yes',
+  'tasks.reopen': 'yes',
+  'papers.issue': stays.paper,
+  'undo.undo': 'What was undone is done again by hand.',
+};
+
+/** Words for a command that writes no line of history. */
+const labels: Readonly<Record<string, string>> = {
+  'scales.add': 'Scale added',
+  'scales.edit': 'Scale changed',
+  'scales.check': 'Scale checked',
+  'customers.add': 'Customer added',
+  'customers.edit': 'Customer details changed',
+  'bows.add': 'Bow added',
+  'bows.edit': 'Bow details changed',
+  'limbSets.add': 'Limb set added',
+  'limbSets.edit': 'Limb set changed',
+  'geometry.record': 'Limbs measured',
+  'geometry.strikeOut': 'Measured limbs struck out',
+  'attachments.add': 'File added',
+  'attachments.describe': 'File described',
+  'attachments.strikeOut': 'File struck out',
+  'carriers.add': 'Carrier added',
+  'carriers.edit': 'Carrier changed',
+  'carriers.addUsual': 'Usual carriers added',
+  'tasks.add': 'Task added',
+  'tasks.change': 'Task changed',
+  'tasks.done': 'Task done',
+  'tasks.reopen': 'Task opened again',
+  'shop.edit': 'Shop details changed',
+  'people.add': 'Person added',
+  'people.edit': 'Person changed',
+  'setup.openShop': 'Shop opened',
+  'orders.move': 'Order left where it stood',
+  'undo.undo': 'Undone',
+};
+
+export function labelOf(name: string): string {
+  return labels[name] ?? 'Change';
+}
+
+/** Why this command is never taken back, or null where it may be. */
+export function neverUndone(name: string): string | null {
+  const answer = undoable[name] ?? 'This is not something that can be undone.';
+  return answer === 'yes' ? null : answer;
+}

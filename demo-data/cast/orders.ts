@@ -1,0 +1,7 @@
+import type { Plan } from '../story/plan.ts';
+import { comingIn } from './orders-coming-in.ts';
+import { finishingOff } from './orders-finishing.ts';
+import { onTheBench } from './orders-on-the-bench.ts';
+
+/** Thirty orders, at every stage and on every route. */
+export const demoOrders: readonly Plan[] = [...comingIn, ...onTheBench, ...finishingOff];

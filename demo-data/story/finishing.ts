@@ -1,0 +1,94 @@
+import { setInscription } from '../../core/shop/orders/orders.ts';
+import { weightAtDraw } from '../../shared/measure.ts';
+import { answer, ask } from './consent.ts';
+import type { Job } from './job.ts';
+import { finishes, weighingDraw } from './plan.ts';
+import type { Story } from './tell.ts';
+import { weigh } from './weigh.ts';
+
+/** Strip and sand; the weighing after it counts where nothing is taken off any more. */
+export async function* sanding(job: Job, daysAgo: number, isLast: boolean): Story {
+  yield job.at(daysAgo, 9.4);
+  await job.move('strip-sand');
+  yield job.at(daysAgo, 14.1);
+  const wood = job.bow.fields.construction === 'all-wood';
+  await job.note(
+    'last-grit',
+    wood ? 'Limbs 220, riser 180, lengthwise.' : 'Limbs 320, riser 220, lengthwise.',
+  );
+  if (isLast && job.plan.weights?.sanded !== undefined) await weighSanded(job);
+}
+
+/** The last weighing before finish, at the target's draw. */
+export async function weighSanded(job: Job): Promise<void> {
+  const { sanded, arrival } = job.plan.weights ?? { arrival: 40 };
+  await weigh(job, 'after-sanding', sanded ?? arrival - 1);
+}
+
+/** What will stand on the bow: what was weighed last, the length as it was marked, and the shop's year. */
+function linesFor(job: Job): string {
+  const { plan, bow } = job;
+  if (plan.inscription !== undefined) return plan.inscription;
+  const pounds = plan.weights?.sanded ?? plan.weights?.arrival ?? 0;
+  const marked = weightAtDraw(Math.round(pounds), weighingDraw(plan, bow.fields));
+  return bow.fields.amoLengthIn === null ? marked : `${marked}\nAMO ${bow.fields.amoLengthIn}"`;
+}
+
+/** Lines given to the owner of the bow, to be approved word for word. */
+export async function giveLines(job: Job): Promise<void> {
+  await setInscription(job.as('office'), {
+    ...(await job.version()),
+    inscription: linesFor(job),
+  });
+  if (job.bow.owner !== null) await ask(job, 'marking-approval');
+}
+
+async function* lettering(job: Job, daysAgo: number): Story {
+  await giveLines(job);
+  if (job.bow.owner !== null) {
+    yield job.at(daysAgo, 12.5);
+    await answer(job, 'marking-approval', { words: 'Yes, exactly those lines.' });
+  }
+  yield job.at(daysAgo, 14.2);
+  await job.note('lettering-applied', 'Belly of the upper limb, on the seal coat, by hand.');
+  await job.photograph('markings', 'Lettered, before the clear');
+  yield job.at(daysAgo, 15.8);
+  await job.note('lettering-dry', 'Dry to a clean fingertip.');
+}
+
+async function coats(job: Job): Promise<void> {
+  const twoPart = (job.plan.finish ?? 'two-part') === 'two-part';
+  await job.note(
+    'pot-life',
+    twoPart ? 'Mixed at 3:40 pm, usable until 7:40 pm.' : 'One part: no pot life.',
+  );
+  await job.note('lots-in-date', twoPart ? 'Resin lot 2207, hardener lot 118.' : 'Lot 3116.');
+  await job.note('recoat-window', 'Scuffed with 400 between coats.');
+  await job.note('first-clear', 'Limbs and riser, 3 mil wet.');
+  await job.note('coat', 'Second coat, limbs and riser, 3 mil wet.');
+}
+
+/** The finish chosen and the air read, or let pass by the owner of the shop with a reason. */
+export async function enterFinish(job: Job): Promise<void> {
+  const { finish = 'two-part', airNotRead } = job.plan;
+  await job.photograph('upper fade', 'Ready for the coat');
+  await job.note('finish-system', finishes[finish], 'owner');
+  if (airNotRead === undefined) {
+    await job.note('air', '70 F, 48 % humidity, surface 14 F above the dew point.');
+    await job.move('finish');
+  } else await job.move('finish', 'owner', { override: { reason: airNotRead } });
+}
+
+/** Into the finish room: the finish chosen, the air read, lettered where that was ordered, coated. */
+export async function* finishing(job: Job, daysAgo: number): Story {
+  yield job.at(daysAgo, 8.5);
+  await enterFinish(job);
+  if (job.plan.services.includes('re-mark')) yield* lettering(job, daysAgo);
+  yield job.at(daysAgo, 16.2);
+  await coats(job);
+}
+
+export async function* curing(job: Job, daysAgo: number): Story {
+  yield job.at(daysAgo, 8.2);
+  await job.move('cure');
+}

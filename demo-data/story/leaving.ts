@@ -1,0 +1,136 @@
+import { tickBack } from '../../core/shop/arrival/belongings.ts';
+import { recordFinalCheck } from '../../core/shop/final-check/record.ts';
+import { issuePaper } from '../../core/shop/papers/papers.ts';
+import { editShipment, recordShipment } from '../../core/shop/shipments/shipments.ts';
+import type { ContractInputs } from '../../shared/contract/types.ts';
+import type { Job } from './job.ts';
+import type { Story } from './tell.ts';
+import { weigh } from './weigh.ts';
+
+type Check = ContractInputs['finalCheck']['record']['checks'][number];
+
+const notes: Partial<Record<Check['item'], string>> = {
+  'check-flexed': 'Twenty times; fades and tips looked at again.',
+  'check-brace-and-tiller': 'Upper minus lower +1/8".',
+  'check-markings': 'Read aloud against the approved lines.',
+};
+
+/** Flexed, looked at and weighed by the owner of the shop. */
+export async function* checking(job: Job, daysAgo: number, isComplete: boolean): Story {
+  yield job.at(daysAgo, 10.1);
+  const order = await job.order();
+  if (order.card.route.includes('finish')) {
+    await job.note('string-and-flex', 'Seven days at 70 F by the sheet; passed.');
+  }
+  await job.move('final-check', 'owner');
+  if (!isComplete) return;
+  yield job.at(daysAgo, 14.6);
+  const { finalCheck } = await job.order();
+  const { weights } = job.plan;
+  if (finalCheck.some((row) => row.item === 'check-weighed') && weights !== undefined) {
+    await weigh(job, 'final', (weights.sanded ?? weights.arrival) - 0.1);
+  }
+  await recordFinalCheck(job.as('owner'), {
+    ...job.command(),
+    orderId: job.orderId,
+    doneOn: job.chronicle.today,
+    checks: finalCheck.map(({ item }) => ({
+      item,
+      outcome: 'ok' as const,
+      note: notes[item] ?? '',
+      finding: null,
+    })),
+  });
+  await job.photograph('strung', 'Finished, braced');
+}
+
+/** A box from the shop's stock that the bow goes into, inches and pounds. */
+function boxFor(job: Job) {
+  const lengthIn = job.plan.limbsOnly
+    ? 36
+    : job.bow.fields.takeDown === 'one-piece'
+      ? (job.bow.fields.amoLengthIn ?? 62) + 4
+      : 40;
+  return { lengthIn, widthIn: 6, heightIn: 5, weightLb: Number((lengthIn / 12).toFixed(1)) };
+}
+
+function termsOf(job: Job, isGoingHome: boolean): string {
+  if (job.bow.owner === null) return "The shop's own bow.";
+  return isGoingHome ? 'Return postage only, paid by card.' : 'Balance paid by card.';
+}
+
+/** Everything back in the box, paid, wrapped and measured. */
+export async function* packing(job: Job, daysAgo: number): Story {
+  yield job.at(daysAgo, 11.2);
+  const order = await job.order();
+  for (const thing of order.belongings) {
+    await tickBack(job.as('office'), {
+      ...job.command(),
+      id: thing.id,
+      rowVersion: thing.rowVersion,
+      note: '',
+    });
+  }
+  await job.note('paid-or-terms', termsOf(job, order.card.goingHome !== null), 'office');
+  const coated = order.entries.some(({ item }) => item === 'coat' || item === 'first-clear');
+  if (coated) await job.note('safe-to-wrap', 'Past the wrap time of the sheet; paper, no film.');
+  if (order.card.goingHome === null) await job.move('packed', 'office');
+}
+
+/** The parcel, from its measuring to the day it left. */
+export async function* shipping(job: Job, daysAgo: number | undefined): Story {
+  const { chronicle, plan } = job;
+  const { carrierId, name } = await job.cast.carrier();
+  const parcel = {
+    carrierId,
+    carrierName: name,
+    shape: 'box' as const,
+    ...boxFor(job),
+    declaredCents: plan.dollars * 250,
+    valueEvidence: 'Photographs on arrival; value as the customer stated it.',
+    insured: true,
+    tracking: '',
+    shippedOn: null,
+    deliveredOn: null,
+    note: '',
+  };
+  const shipment = await recordShipment(job.as('office'), {
+    ...job.command(),
+    orderId: job.orderId,
+    direction: 'out',
+    ...parcel,
+  });
+  if (daysAgo === undefined) return;
+  yield job.at(daysAgo, 15.5);
+  await printTag(job);
+  const { card } = await job.order();
+  await editShipment(job.as('office'), {
+    ...job.command(),
+    id: shipment.id,
+    rowVersion: shipment.rowVersion,
+    ...parcel,
+    tracking: `DEMO ${card.number.replace('-', ' ')} 0001`,
+    shippedOn: chronicle.today,
+  });
+  await job.move('shipped', 'office');
+}
+
+/** The tag that goes on the box; on the way home of an unsafe bow it carries the warning. */
+export async function printTag(job: Job): Promise<void> {
+  await issuePaper(job.as('office'), {
+    ...job.command(),
+    orderId: job.orderId,
+    kind: 'shipping-tag',
+    format: '4x6',
+    copy: 'parcel',
+    action: 'printed',
+  });
+}
+
+/** Handed over the counter. */
+export async function* handingOver(job: Job, daysAgo: number): Story {
+  yield job.at(daysAgo, 16.4);
+  const { customer } = await job.order();
+  await job.note('handed-to', `${customer?.name ?? 'The buyer'}, in person.`, 'office');
+  await job.move('collected', 'office');
+}

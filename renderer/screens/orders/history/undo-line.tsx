@@ -1,0 +1,62 @@
+import { Button } from '@mantine/core';
+import { useState } from 'react';
+import type { DoneItem } from '../../../../shared/contract/undo.ts';
+import { momentText } from '../../../parts/days.ts';
+import { hideUndoNotice } from '../../../parts/undo/showing.ts';
+import { useUndo } from '../../../parts/undo/use-undo.ts';
+import { FormBox } from '../form-box.tsx';
+import classes from '../order-page.module.css';
+import own from './history.module.css';
+
+/** Whether a line of the history can be taken back, was, or why it cannot. */
+export function UndoLine({ item }: { item: DoneItem }) {
+  if (item.undoneAt !== null) {
+    return <p className={classes.quiet}>Undone {momentText(item.undoneAt)}</p>;
+  }
+  if (item.canUndo) return <UndoHere item={item} />;
+  if (item.why === null) return null;
+  return (
+    <details className={own.why}>
+      <summary className={own.ask} aria-label={`Why can this not be undone: ${item.what}`}>
+        Cannot be undone
+      </summary>
+      <p className={classes.words}>{item.why}</p>
+    </details>
+  );
+}
+
+function UndoHere({ item }: { item: DoneItem }) {
+  const [isAsking, setAsking] = useState(false);
+  const { undo, command } = useUndo(item.commandId, hideUndoNotice);
+  if (!isAsking) {
+    return (
+      <Button
+        variant="subtle"
+        color="gray"
+        c="dimmed"
+        px={0}
+        aria-label={`Undo: ${item.what}`}
+        onClick={() => setAsking(true)}
+      >
+        Undo
+      </Button>
+    );
+  }
+  return (
+    <FormBox
+      title="Undo this?"
+      submitLabel="Undo"
+      command={command}
+      onSubmit={undo}
+      onCancel={() => {
+        command.reset();
+        setAsking(false);
+      }}
+    >
+      <p className={classes.words}>{item.what}</p>
+      <p className={classes.words}>
+        {item.effect} The history keeps both lines. What was done since stays.
+      </p>
+    </FormBox>
+  );
+}

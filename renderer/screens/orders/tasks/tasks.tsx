@@ -1,0 +1,68 @@
+import { Button } from '@mantine/core';
+import { useState } from 'react';
+import { api } from '../../../api/client.ts';
+import { useWho } from '../../../api/who.ts';
+import { today } from '../../../parts/days.ts';
+import { Fold } from '../../../parts/fold.tsx';
+import classes from '../order-page.module.css';
+import { useOrder } from '../order-screen.tsx';
+import { OrderSection } from '../order-section.tsx';
+import { useOrderCommand } from '../use-order-command.ts';
+import { TaskForm } from './task-form.tsx';
+import { DoneTask, OpenTask } from './task-item.tsx';
+
+function RemindForm({ onClose }: { onClose: () => void }) {
+  const { order } = useOrder();
+  const me = useWho();
+  const command = useOrderCommand(api.tasks.add, onClose);
+  return (
+    <TaskForm
+      title="Remind me"
+      submitLabel="Remind me"
+      initial={{ what: '', dueOn: today(), forPersonId: me?.id ?? null }}
+      command={command}
+      onCancel={onClose}
+      onSubmit={(fields) => void command.run({ orderId: order.card.id, ...fields })}
+    />
+  );
+}
+
+/** Dated reminders of this order; they show on Today when their day comes near. */
+export function OrderTasks() {
+  const { order } = useOrder();
+  const [isAdding, setAdding] = useState(false);
+  const open = order.tasks.filter(({ doneAt }) => doneAt === null);
+  const done = order.tasks.filter(({ doneAt }) => doneAt !== null);
+  return (
+    <OrderSection
+      place="tasks"
+      title="Reminders"
+      actions={
+        isAdding ? null : (
+          <Button variant="default" onClick={() => setAdding(true)}>
+            Remind me
+          </Button>
+        )
+      }
+    >
+      {isAdding ? <RemindForm onClose={() => setAdding(false)} /> : null}
+      {open.length === 0 && !isAdding ? (
+        <p className={classes.quiet}>No reminder is open.</p>
+      ) : null}
+      <ul className={classes.list}>
+        {open.map((task) => (
+          <OpenTask key={task.id} task={task} />
+        ))}
+      </ul>
+      {done.length === 0 ? null : (
+        <Fold title={`Done (${done.length})`}>
+          <ul className={classes.list}>
+            {done.map((task) => (
+              <DoneTask key={task.id} task={task} />
+            ))}
+          </ul>
+        </Fold>
+      )}
+    </OrderSection>
+  );
+}

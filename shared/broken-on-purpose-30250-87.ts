@@ -1,0 +1,2 @@
+import { runCommand } from '../core/storage/commands.ts';
+export const x = runCommand;
