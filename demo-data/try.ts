@@ -10,5 +10,7 @@ let last = '';
 try {
   await furnishDemo(core.shop(), { today: '2026-11-25', onProgress: (d, w) => { if (w !== last) { last = w; if (process.argv[2]) console.log(d.toFixed(2), w, Math.round(performance.now() - t)); } } });
 } catch (e) { console.log(e); }
-console.log('ms', Math.round(performance.now() - t));
-console.log(process.getActiveResourcesInfo());await core.close();console.log("closed",process.getActiveResourcesInfo());
+console.log(process.cpuUsage());console.log('ms', Math.round(performance.now() - t));
+await core.close();console.log("closed",process.getActiveResourcesInfo());
+
+process.exit(0);

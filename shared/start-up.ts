@@ -26,10 +26,13 @@ const busyPhases = [
   'backing-up',
   'migrating',
 ] as const;
+export type BusyPhase = (typeof busyPhases)[number];
 
 /** Where start-up stands. Only "needs-you" waits for a person. */
 export const startUpState = z.discriminatedUnion('phase', [
   z.object({ phase: z.enum(busyPhases) }),
+  /** The demo shop is being made up; `done` is the share, 0 to 1. */
+  z.object({ phase: z.literal('filling-demo'), done: z.number().min(0).max(1), words: line(200) }),
   z.object({ phase: z.literal('ready'), schemaVersion: z.int() }),
   z.object({
     phase: z.literal('needs-you'),

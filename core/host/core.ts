@@ -12,6 +12,7 @@ import type { OpenShop } from '../storage/context.ts';
 import { kyselyLog, makeKysely } from '../storage/kysely.ts';
 import { createLog, type ShopLog, silentLog } from '../storage/log.ts';
 import { type ReadyShop, startUp } from '../storage/start-up.ts';
+import { demoFolderOf, fillDemo, ownFolderOf, prepareDemoFolder } from './demo.ts';
 import { version } from './version.ts';
 
 export interface CoreOptions {
@@ -32,6 +33,10 @@ export class Core {
   #shop: OpenShop | null = null;
   #log: ShopLog = silentLog();
   #sweeping: Promise<void> = Promise.resolve();
+  /** The shop's own folder while the demo shop is open or being filled. */
+  #ownFolder: string | null = null;
+  #demoTrouble: string | null = null;
+  #givingUp = new AbortController();
   #starting: Promise<void>;
 
   constructor(options: CoreOptions) {
@@ -77,6 +82,7 @@ export class Core {
       startUp: this.#state,
       dataFolder: this.#dataFolder.replaceAll(/\p{Cc}/gu, ' ').slice(0, 1000),
       isNew: this.#shop !== null && !(await hasPeople(this.#shop)),
+      demoTrouble: this.#demoTrouble,
     };
   }
 
@@ -103,8 +109,76 @@ export class Core {
     return this.status();
   }
 
-  async close(): Promise<void> {
+  /** @see contract.system.openDemo */
+  async openDemo(): Promise<SystemStatus> {
     await this.#starting;
+    const isFree = this.#state.phase === 'needs-you' || (await this.status()).isNew;
+    if (!isFree || this.#ownFolder !== null) {
+      throw new ShopError('CONFLICT', 'A shop is open here: the demo is for a first look.');
+    }
+    this.#ownFolder = this.#dataFolder;
+    this.#dataFolder = demoFolderOf(this.#dataFolder);
+    this.#starting = this.#switch(() => this.#startDemo());
+    return this.status();
+  }
+
+  /** @see contract.system.leaveDemo */
+  async leaveDemo(): Promise<SystemStatus> {
+    const own = this.#ownFolder ?? ownFolderOf(this.#dataFolder);
+    if (own === null) throw new ShopError('CONFLICT', 'This is not the demo shop.');
+    this.#givingUp.abort();
+    await this.#starting;
+    await this.#backTo(own);
+    return this.status();
+  }
+
+  async #backTo(folder: string): Promise<void> {
+    if (this.#dataFolder === folder) return;
+    this.#dataFolder = folder;
+    this.#ownFolder = null;
+    this.#starting = this.#switch(() => this.#start());
+    await this.#starting;
+  }
+
+  /** Leaves one folder for another, and tells every open screen. */
+  async #switch(start: () => Promise<void>): Promise<void> {
+    this.#state = { phase: 'locating' };
+    this.#demoTrouble = null;
+    await this.#closeShop();
+    await start();
+    const commandId = this.#newId();
+    const change = { commandId, name: 'system.openFolder', orderId: null, tables: [] };
+    this.changes.publish('change', change);
+  }
+
+  /** Whatever goes wrong with the demo leads back to the shop's own folder. */
+  async #startDemo(): Promise<void> {
+    this.#givingUp = new AbortController();
+    const { signal } = this.#givingUp;
+    try {
+      const { mustFill } = prepareDemoFolder(this.#dataFolder, this.#now());
+      await this.#start(async (shop) => {
+        const root = this.#dataFolder;
+        if (mustFill) await fillDemo(shop, { root, signal, onState: this.#setState });
+      });
+      if (this.#state.phase === 'needs-you') throw new ShopError('STORAGE', this.#state.sentence);
+    } catch (error) {
+      this.#log.log.error({ err: error }, 'demo');
+      await this.#closeShop();
+      this.#dataFolder = this.#ownFolder ?? this.#dataFolder;
+      this.#ownFolder = null;
+      if (!signal.aborted) this.#demoTrouble = demoTroubleOf(error);
+      await this.#start();
+    }
+  }
+
+  async close(): Promise<void> {
+    this.#givingUp.abort();
+    await this.#starting;
+    await this.#closeShop();
+  }
+
+  async #closeShop(): Promise<void> {
     await this.#sweeping;
     await this.#shop?.read.destroy();
     await this.#shop?.write.destroy();
@@ -112,21 +186,33 @@ export class Core {
     this.#ready?.close();
     this.#ready = null;
     await this.#log.close();
+    this.#log = silentLog();
   }
 
-  async #start(): Promise<void> {
+  readonly #setState = (state: StartUpState): void => {
+    this.#state = state;
+  };
+
+  /** @param fill what is written before anybody may come in. */
+  async #start(fill: (shop: OpenShop) => Promise<void> = async () => {}): Promise<void> {
+    // Ready is told last: until then nobody is let in.
+    let ready: StartUpState | null = null;
     const result = await startUp({
       dataFolder: this.#dataFolder,
       migrations,
       now: this.#now,
       onState: (state) => {
-        this.#state = state;
+        if (state.phase === 'ready') ready = state;
+        else this.#state = state;
       },
     });
     if (result.phase !== 'ready') return;
     this.#log = createLog(result.folder.logs);
     this.#ready = result;
-    this.#shop = this.#openShop(result);
+    const shop = this.#openShop(result);
+    this.#filling = shop;
+    await fill(shop);
+    this.#shop = shop;
     this.#sweeping = sweepAttachments(this.#shop);
     this.#log.log.info({ schemaVersion: result.schemaVersion, isNew: result.isNew }, 'open');
   }

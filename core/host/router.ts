@@ -39,13 +39,8 @@ import { changeHold, holdOrder, releaseOrder, remind } from '../shop/orders/hold
 import { identifyCustomer } from '../shop/orders/identify-customer.ts';
 import { setLimbSet } from '../shop/orders/limb-set.ts';
 import { moveOrder } from '../shop/orders/move.ts';
-import {
-  editOrder,
-  identifyBow,
-  setHandover,
-  setInscription,
-  setStripFirst,
-} from '../shop/orders/orders.ts';
+import { editOrder, identifyBow, setInscription } from '../shop/orders/orders.ts';
+import { setHandover, setStripFirst } from '../shop/orders/reroute.ts';
 import { issuePaper, previewPaper } from '../shop/papers/papers.ts';
 import { addReading, strikeOutReading } from '../shop/readings/readings.ts';
 import { addScale, checkScale, editScale, listScales } from '../shop/scales/scales.ts';
@@ -68,6 +63,8 @@ export const router = os.router({
     resolve: os.system.resolve.handler(({ context, input }) =>
       context.core.resolve(input.choice, input.argument),
     ),
+    openDemo: os.system.openDemo.handler(({ context }) => context.core.openDemo()),
+    leaveDemo: os.system.leaveDemo.handler(({ context }) => context.core.leaveDemo()),
     changes: os.system.changes.handler(({ context, signal }) =>
       context.core.changes.subscribe('change', signal === undefined ? {} : { signal }),
     ),

@@ -1,5 +1,6 @@
 import type { Migration } from '../../migrations/migration.ts';
 import type {
+  BusyPhase,
   NeedsYou,
   StartUpChoice,
   StartUpReason,
@@ -70,7 +71,7 @@ function openOwnFile(folder: DataFolder, migrations: readonly Migration[]) {
 }
 
 async function open(options: StartUpOptions, held: Held): Promise<ReadyShop> {
-  const step = async (phase: Exclude<StartUpState['phase'], 'ready' | 'needs-you'>) => {
+  const step = async (phase: BusyPhase) => {
     options.onState({ phase });
     // Lets the doors answer between two steps that each hold the thread.
     await new Promise((resolve) => setImmediate(resolve));

@@ -12,11 +12,13 @@ export interface Scene {
 }
 
 const tile = 240;
-const raw = { width, height, channels: 3 as const };
+/** Size of the photograph, pixels; scenes are drawn in their own, larger units. */
+const taken = { width: 1000, height: 750 };
+const raw = { ...taken, channels: 3 as const };
 
 const svgOf = (inside: string, random: Seeded) =>
   Buffer.from(
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">${materials(random)}${inside}</svg>`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${taken.width}" height="${taken.height}" viewBox="0 0 ${width} ${height}">${materials(random)}${inside}</svg>`,
   );
 
 /** Grain of a small sensor: a tile of noise around middle grey. */
@@ -59,7 +61,7 @@ export async function photograph(seed: number, draw: (random: Seeded) => Scene):
     `<g transform="rotate(${turn} ${width / 2} ${height / 2})">${things}</g>${lamp}`,
     random,
   );
-  const taken = await sharp(under, { raw })
+  const pixels = await sharp(under, { raw })
     .composite([
       { input: over },
       {
@@ -72,5 +74,5 @@ export async function photograph(seed: number, draw: (random: Seeded) => Scene):
     .removeAlpha()
     .raw()
     .toBuffer();
-  return sharp(taken, { raw }).blur(0.6).jpeg({ quality: 72 }).toBuffer();
+  return sharp(pixels, { raw }).blur(0.6).jpeg({ quality: 72 }).toBuffer();
 }

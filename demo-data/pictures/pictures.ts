@@ -67,7 +67,7 @@ const subjects = {
 export type Subject = keyof typeof subjects;
 export const subjectNames = Object.keys(subjects) as Subject[];
 
-/** A photograph as JPEG, 1200 by 900 pixels; the same for the same subject, bow and name. */
+/** A photograph as JPEG, 1000 by 750 pixels; the same for the same subject, bow and name. */
 export function takePhotograph(subject: Subject, look: BowLook, name: string): Promise<Buffer> {
   const draw: Draw = subjects[subject];
   return photograph(seedOf(`${subject} ${name}`), (random) => draw(look, random));

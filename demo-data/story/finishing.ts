@@ -71,7 +71,6 @@ async function coats(job: Job): Promise<void> {
 /** The finish chosen and the air read, or let pass by the owner of the shop with a reason. */
 export async function enterFinish(job: Job): Promise<void> {
   const { finish = 'two-part', airNotRead } = job.plan;
-  await job.photograph('upper fade', 'Ready for the coat');
   await job.note('finish-system', finishes[finish], 'owner');
   if (airNotRead === undefined) {
     await job.note('air', '70 F, 48 % humidity, surface 14 F above the dew point.');

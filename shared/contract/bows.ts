@@ -58,6 +58,7 @@ export const bowFields = z.strictObject({
   recurveDepthIn: between(0, 12, 'A recurve is between 0 and 12 inches deep.').nullable(),
   /** From the throat to the fade line, square to the bow; positive where the fades lie towards the archer. */
   throatToFadeIn: between(-4, 4, 'This offset is between -4 and 4 inches.').nullable(),
+  /** Of the limb at its pad or fade to the line of the bow; positive leans towards the archer. */
   limbPadDeg: between(-10, 30, 'A pad angle is between -10 and 30 degrees.').nullable(),
   limbs: z.strictObject({ upper: limbLengths, lower: limbLengths }),
   faces: z.strictObject({ back: face, belly: face }),

@@ -19,10 +19,10 @@ import { scales } from './scales.ts';
 import { people, setup, shop } from './setup.ts';
 import { shipments } from './shipments.ts';
 import { system } from './system.ts';
-import { undershoot } from './undershoot.ts';
-import { undo } from './undo.ts';
 import { tasks } from './tasks.ts';
 import { today } from './today.ts';
+import { undershoot } from './undershoot.ts';
+import { undo } from './undo.ts';
 
 /** Everything the program can be asked to do. Both doors carry exactly this. */
 export const contract = {

@@ -10,6 +10,8 @@ export const systemStatus = z.object({
   dataFolder: line(1000),
   /** True while the shop has no people yet. */
   isNew: z.boolean(),
+  /** Why the demo shop could not be opened when it was last asked for, or null. */
+  demoTrouble: line(1000).nullable(),
 });
 export type SystemStatus = z.infer<typeof systemStatus>;
 
@@ -35,6 +37,13 @@ export const system = {
   resolve: keep('anyone')
     .input(z.strictObject({ choice: startUpChoice, argument: line(1000).optional() }))
     .output(systemStatus),
+  /**
+   * Closes a shop that has nobody in it yet, or that cannot be opened, and opens the demo shop in
+   * a folder of its own. Answers at once; the status tells how its filling gets on.
+   */
+  openDemo: keep('anyone').input(nothing).output(systemStatus),
+  /** Back to the shop's own folder; gives up a filling that is under way. */
+  leaveDemo: keep('anyone').input(nothing).output(systemStatus),
   changes: query('anyone').input(nothing).output(eventIterator(change)),
   backups: query(officeRoles).input(nothing).output(z.array(backupFile).max(1000)),
   backUpNow: keep(officeRoles).input(nothing).output(backupFile),

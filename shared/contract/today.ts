@@ -8,7 +8,7 @@ export const todayGroups = ['late', 'today', 'waiting', 'soon', 'ready'] as cons
 export const todayGroup = z.enum(todayGroups);
 export type TodayGroup = z.infer<typeof todayGroup>;
 
-/** What an item is about. Worst first: within a group they come in this order. */
+/** What an item is about, worst first: what is due is read in this order. */
 export const todayKinds = [
   'stop-finding',
   'incident',

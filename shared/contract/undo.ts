@@ -28,7 +28,10 @@ export const undo = {
   undo: command()
     .input(commandInput({ of: id }))
     .output(z.object({ of: id, orderId: id.nullable(), what: line(1000) })),
-  /** The latest 50 things done on an order, for a customer, to a bow or anywhere; or just one. */
+  /**
+   * The latest 50 things done on an order, for a customer, to a bow or anywhere; or just one.
+   * What was undone says so; the undoing itself is not listed.
+   */
   recent: query()
     .input(
       z.union([

@@ -121,6 +121,29 @@ async function reminders(
   });
 }
 
+/** Limbs measured twice, so that the versions can be compared. */
+async function measured(client: Client, orderId: string): Promise<void> {
+  const bowId = (await client.orders.get({ id: orderId })).card.bowId ?? '';
+  for (const thinner of [0, 0.012]) {
+    await client.geometry.record({
+      commandId: newCommandId(),
+      bowId,
+      limbSetId: null,
+      orderId,
+      note: thinner === 0 ? 'as it came' : 'after two bites on the belly',
+      stations: (['upper', 'lower'] as const).flatMap((limb) =>
+        [2, 8, 14, 20].map((fromFadeIn) => ({
+          limb,
+          fromFadeIn,
+          widthIn: 1.25 - fromFadeIn / 64,
+          thicknessIn: 0.42 - fromFadeIn / 100 - thinner,
+          surface: 'over-finish' as const,
+        })),
+      ),
+    });
+  }
+}
+
 /** A shop with what strains a screen: long words, a hold, a stop, a late order, many in one column. */
 export async function seedShop(url: string): Promise<SeededShop> {
   const owner = { name: 'Ida Penn', initials: 'IP' };
@@ -133,6 +156,7 @@ export async function seedShop(url: string): Promise<SeededShop> {
   const normal = await takeIn(client, 'Nora Hale');
   await moveOn(client, normal, 'arrived');
   await weighed(client, normal);
+  await measured(client, normal);
   const long = await takeIn(client, longName, {
     bow: { model: `${longWord} ${longWord}`.slice(0, 120), notes: 'many words '.repeat(200) },
     order: {

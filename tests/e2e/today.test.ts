@@ -42,6 +42,10 @@ test('a task is added from the keyboard and done with one press', async () => {
   await page.getByRole('button', { name: 'Done: Sharpen the scrapers' }).click();
   await see(page.getByRole('button', { name: 'Done: Sharpen the scrapers' })).toHaveCount(0);
   await see(page.getByRole('heading', { name: 'Today 2' })).toBeFocused();
+  await page.getByRole('button', { name: /^Undo: Task done/ }).click();
+  await see(page.getByRole('button', { name: 'Done: Sharpen the scrapers' })).toBeVisible();
+  await page.getByRole('button', { name: 'Done: Sharpen the scrapers' }).click();
+  await see(page.getByRole('heading', { name: 'Today 2' })).toBeFocused();
 });
 
 test('what happens elsewhere shows at once, and leads to its place', async () => {

@@ -1,13 +1,39 @@
+import { completeArrival, recordArrival } from '../../core/shop/arrival/arrival.ts';
+import { addBelongings, tickBack } from '../../core/shop/arrival/belongings.ts';
+import { listCarriers } from '../../core/shop/carriers/carriers.ts';
 import { answerConsent } from '../../core/shop/consents/answer.ts';
 import { askConsent, proposeConsent } from '../../core/shop/consents/ask.ts';
 import { recordEntry } from '../../core/shop/entries/entries.ts';
+import { recordFinalCheck } from '../../core/shop/final-check/record.ts';
 import { getOrder } from '../../core/shop/orders/detail.ts';
 import { moveOrder } from '../../core/shop/orders/move.ts';
 import { addReading } from '../../core/shop/readings/readings.ts';
+import { recordShipment } from '../../core/shop/shipments/shipments.ts';
 import type { ConsentKind } from '../../shared/consents.ts';
+import type { ArrivalFields } from '../../shared/contract/arrival.ts';
 import type { EntryItem } from '../../shared/entries.ts';
 import type { Stage } from '../../shared/stages.ts';
 import { newCommandId, type TestShop } from './test-shop.ts';
+
+/** A bow that came well packed, was looked over and strung. */
+export const arrivalFields: ArrivalFields = {
+  openedOn: '2026-03-02',
+  cameBy: 'carrier',
+  packaging: 'tube with caps, kept',
+  packagingKept: true,
+  packagingDamaged: false,
+  condition: 'finish worn at the grip',
+  nothingCameAlong: false,
+  restingSince: null,
+  lookedOver: true,
+  strung: 'strung',
+  notStrungBecause: '',
+  alignment: 'limbs in line, no twist',
+  braceIn: 7.25,
+  tillerIn: 0.125,
+  stringTrack: 'down the middle of both limbs',
+  note: '',
+};
 
 /** Acts on one order as the shop would, through the same commands as the screens. */
 export class Flow {
@@ -112,6 +138,80 @@ export class Flow {
         { drawIn, forceLbf: forceLbf - 0.1 },
         { drawIn, forceLbf: forceLbf + 0.1 },
       ],
+    });
+  }
+
+  /** The unpacking table: the record of the box and what came along with the bow. */
+  async unpack(change: Partial<ArrivalFields> = {}, belongings: readonly string[] = ['string']) {
+    const before = (await this.order()).arrival;
+    await recordArrival(this.shop.owner, {
+      commandId: newCommandId(),
+      orderId: this.orderId,
+      rowVersion: before?.rowVersion ?? null,
+      ...arrivalFields,
+      ...change,
+    });
+    if (belongings.length === 0 || (await this.order()).belongings.length > 0) return;
+    await addBelongings(this.shop.owner, {
+      commandId: newCommandId(),
+      orderId: this.orderId,
+      what: [...belongings],
+    });
+  }
+
+  async completeArrival() {
+    const rowVersion = (await this.order()).arrival?.rowVersion ?? 1;
+    return completeArrival(this.shop.owner, {
+      commandId: newCommandId(),
+      orderId: this.orderId,
+      rowVersion,
+    });
+  }
+
+  async tickAllBack() {
+    for (const { id, rowVersion, backAt } of (await this.order()).belongings) {
+      if (backAt !== null) continue;
+      await tickBack(this.shop.owner, { commandId: newCommandId(), id, rowVersion, note: '' });
+    }
+  }
+
+  /** Every check that applies to this bow, in order. */
+  async finalCheck() {
+    const { finalCheck } = await this.order();
+    return recordFinalCheck(this.shop.owner, {
+      commandId: newCommandId(),
+      orderId: this.orderId,
+      doneOn: '2026-03-02',
+      checks: finalCheck.map(({ item }) => ({
+        item,
+        outcome: 'ok' as const,
+        note: '',
+        finding: null,
+      })),
+    });
+  }
+
+  /** A box inside the limits of the shop's first carrier. */
+  async parcel(change: { weightLb?: number; tracking?: string } = {}) {
+    const [carrier] = await listCarriers(this.shop.owner);
+    return recordShipment(this.shop.owner, {
+      commandId: newCommandId(),
+      orderId: this.orderId,
+      direction: 'out',
+      carrierId: carrier?.id ?? null,
+      carrierName: '',
+      shape: 'box',
+      lengthIn: 70,
+      widthIn: 5,
+      heightIn: 5,
+      weightLb: change.weightLb ?? 4.5,
+      declaredCents: 60_000,
+      valueEvidence: 'appraisal by the owner',
+      insured: true,
+      tracking: change.tracking ?? '9400 1',
+      shippedOn: null,
+      deliveredOn: null,
+      note: '',
     });
   }
 }

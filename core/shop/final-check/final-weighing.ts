@@ -1,5 +1,5 @@
 import type { OpenShop } from '../../storage/context.ts';
-import { lastBiteAt } from './last-bite.ts';
+import { lastBiteAt } from './last-work.ts';
 
 /** No weighing of the phase "final" since the last bite, the struck-out ones not counted. */
 export async function finalWeighingMissing(

@@ -76,7 +76,7 @@ async function foundBows(shop: OpenShop, text: string): Promise<Found[]> {
     kind: 'bow',
     id: row.id,
     title: bowLine(row),
-    subtitle: row.owner_name ?? 'the shop',
+    subtitle: row.owner_name ?? "the shop's own",
   }));
 }
 

@@ -1,5 +1,4 @@
 import type { EntryItem } from '../../../shared/entries.ts';
-import type { FinalCheckSubject } from '../../../shared/final-checklist.ts';
 import { difference } from '../../../shared/measure.ts';
 import type {
   ArrivalRow,
@@ -14,11 +13,13 @@ import type {
 import { consentStateNow } from '../consents/state.ts';
 import type { StoredConsent } from '../consents/stored.ts';
 import { subjectsOf } from '../consents/subject.ts';
+import { checkSubjectOf } from '../final-check/subject.ts';
 import type { OpenStop } from '../findings/open-stops.ts';
 import { routeOf, servicesOf } from '../orders/order-json.ts';
 import type { StoredReading } from '../readings/stored.ts';
 import { sessionWeights, weightAtAmoDraw } from '../readings/weights.ts';
 import { scaleErrorLimitLbf } from '../scales/scale-check.ts';
+import { parcelOf } from '../shipments/parcel-of.ts';
 import type { GateFacts, ParcelFacts } from './gate-facts.ts';
 
 /** Everything on record of one order that a gate may look at; lists in the order they were recorded. */
@@ -65,25 +66,7 @@ function latest(...instants: (string | null | undefined)[]): string | null {
   );
 }
 
-function checkSubjectOf(
-  order: OrderRow,
-  bow: BowRow | null,
-  bitten: boolean,
-): FinalCheckSubject | null {
-  if (bow === null) return null;
-  return {
-    construction: bow.construction,
-    takeDown: bow.take_down,
-    backFacing: bow.back_facing,
-    bellyFacing: bow.belly_facing,
-    services: servicesOf(order),
-    cameAs: order.came_as,
-    finished: routeOf(order).includes('finish'),
-    bitten,
-  };
-}
-
-function parcelOf(shipments: readonly ShipmentRow[]): ParcelFacts | null {
+function parcelFacts(shipments: readonly ShipmentRow[]): ParcelFacts | null {
   const out = shipments.filter((row) => alive(row) && row.direction === 'out').at(-1);
   if (out === undefined) return null;
   const assessed =
@@ -91,7 +74,8 @@ function parcelOf(shipments: readonly ShipmentRow[]): ParcelFacts | null {
       ? null
       : (JSON.parse(out.assessment_json) as { refusals: readonly string[] });
   return {
-    measured: out.length_in !== null && out.weight_lb !== null,
+    measured: parcelOf(out) !== null,
+    assessed: assessed !== null,
     refusals: assessed?.refusals ?? [],
     tracking: out.tracking,
   };
@@ -184,6 +168,10 @@ export function factsOf(rows: FactRows): GateFacts {
     readings: rows.readings,
     undershoots: rows.undershoots,
   });
+  const lastCoatAt = latest(
+    entries.get('coat')?.recorded_at,
+    entries.get('first-clear')?.recorded_at,
+  );
   return {
     services: servicesOf(order),
     route: routeOf(order),
@@ -205,8 +193,9 @@ export function factsOf(rows: FactRows): GateFacts {
     },
     ...weightFacts(rows, entries),
     stationsMeasured: rows.stationsMeasured,
-    coated: entries.has('coat') || entries.has('first-clear'),
+    coated: lastCoatAt !== null,
+    lastWorkAt: latest(lastCoatAt, entries.get('removal')?.recorded_at),
     openIncidents: rows.openIncidents,
-    parcel: parcelOf(rows.shipments),
+    parcel: parcelFacts(rows.shipments),
   };
 }

@@ -7,6 +7,8 @@ import type { MeasuredWeight } from './inscribed-weight.ts';
 /** The parcel that is to leave, as far as it is known. */
 export interface ParcelFacts {
   measured: boolean;
+  /** It was held against the limits of a carrier that the shop knows. */
+  assessed: boolean;
   /** One sentence for each limit of the carrier that is broken. */
   refusals: readonly string[];
   tracking: string;
@@ -22,8 +24,8 @@ export interface GateFacts {
   /** The owner of the bow is the shop: there is nobody to ask. */
   shopsOwn: boolean;
   bowIdentified: boolean;
-  /** What decides which final checks apply; null until the bow is identified. */
-  checkSubject: FinalCheckSubject | null;
+  /** What decides which final checks apply. */
+  checkSubject: FinalCheckSubject;
   boxOpened: boolean;
   conditionRecorded: boolean;
   /** Belongings are listed, or it is noted that nothing came along. */
@@ -59,6 +61,8 @@ export interface GateFacts {
   /** Instant of the latest bite and tiller reading; null where there is none. */
   lastRemovalAt: string | null;
   tillerReadAt: string | null;
+  /** Instant of the latest bite or coat; what was looked over before it counts no more. */
+  lastWorkAt: string | null;
   /** A coat was put on in this order. */
   coated: boolean;
   /** Damage done here whose remedy is not settled. */

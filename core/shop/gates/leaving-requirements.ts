@@ -2,17 +2,16 @@ import { type FinalCheck, finalChecks } from '../../../shared/final-checklist.ts
 import { atWork, both, goesHome, onRoute } from './conditions.ts';
 import { needs, needsEntry, type Requirement } from './requirement.ts';
 
-/** A check that applies must be in order, and looked at again after the last bite. */
+/** A check that applies must be in order, and looked at again after the last bite or coat. */
 function finalCheckDone(check: FinalCheck): Requirement {
   return {
     item: check.item,
-    applies: (facts) =>
-      atWork(facts) && facts.checkSubject !== null && check.applies(facts.checkSubject),
+    applies: (facts) => atWork(facts) && check.applies(facts.checkSubject),
     missing: (facts) => {
       const entry = facts.entry(check.item);
       if (entry === null) return `Final check not done: ${check.label}.`;
-      if (facts.lastRemovalAt !== null && entry.recordedAt <= facts.lastRemovalAt) {
-        return `Final check not done since the last bite: ${check.label}.`;
+      if (facts.lastWorkAt !== null && entry.recordedAt <= facts.lastWorkAt) {
+        return `Final check not done since the last bite or coat: ${check.label}.`;
       }
       return entry.outcome === 'ok' ? null : `Final check not in order: ${check.label}.`;
     },
@@ -71,6 +70,9 @@ export const parcelReady: readonly Requirement[] = [
   needs('carrier-limits', 'shipping', (facts) => {
     if (facts.parcel === null || !facts.parcel.measured) {
       return 'The packed box is not measured and weighed.';
+    }
+    if (!facts.parcel.assessed) {
+      return 'The packed box was not held against the limits of a carrier.';
     }
     const [first] = facts.parcel.refusals;
     return first === undefined ? null : `The carrier does not take this box. ${first}`;

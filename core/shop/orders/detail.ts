@@ -19,7 +19,7 @@ import { tasksOf } from '../tasks/stored.ts';
 import { undershootOf } from '../undershoot/undershoot.ts';
 import { cardsWhere } from './cards.ts';
 import { historyOf } from './history.ts';
-import { holdsOf } from './holds.ts';
+import { holdsOf } from './hold-rows.ts';
 import { limbsOf } from './limb-set.ts';
 import { routeOf, servicesOf } from './order-json.ts';
 import { readOrder } from './order-row.ts';

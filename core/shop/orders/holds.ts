@@ -1,25 +1,18 @@
-import type { HoldDetail, Reminder } from '../../../shared/contract/holds.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
-import type { WaitingPolicy } from '../../../shared/waiting-policy.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
-import type { OpenShop, ShopContext } from '../../storage/context.ts';
+import type { ShopContext } from '../../storage/context.ts';
 import type { HoldRow, OrderRow } from '../../storage/tables.ts';
 import { dayOf } from '../day.ts';
 import { changedOf } from '../record.ts';
-import { waitingPolicyOf } from '../setup/shop.ts';
-import { holdOf } from './cards.ts';
 import { note } from './history.ts';
-import { firstDays, ladderOf, nextReminder } from './hold-days.ts';
+import { firstDays, nextReminder } from './hold-days.ts';
+import { waitingPolicyNow } from './hold-rows.ts';
 import { openHold, releaseHold } from './open-hold.ts';
 import { readOrder } from './order-row.ts';
 
 type Inputs = ContractInputs['orders'];
-
-async function policyOf(db: OpenShop['read']): Promise<WaitingPolicy> {
-  return waitingPolicyOf(await db.selectFrom('shop').selectAll().executeTakeFirstOrThrow());
-}
 
 /** Touches the order, so that a second person acting on the older version is told. */
 async function touch(trx: CommandTransaction, order: OrderRow): Promise<Changed> {
@@ -57,7 +50,7 @@ export function holdOrder(ctx: ShopContext, input: Inputs['hold']): Promise<Chan
       ...hold,
       reason: input.reason,
       released_at: null,
-      ...firstDays(hold, input.remindOn, await policyOf(trx.db)),
+      ...firstDays(hold, input.remindOn, await waitingPolicyNow(trx.db)),
     });
     await note(trx, ctx, order.id, { kind: 'hold', summary: 'Put on hold', reason: input.reason });
     return touch(trx, order);
@@ -95,7 +88,7 @@ export function remind(ctx: ShopContext, input: Inputs['remind']): Promise<Chang
       note: input.note,
       person_id: ctx.actor.personId,
     });
-    const next = input.nextOn ?? nextReminder(hold, dayOf(trx.at), await policyOf(trx.db));
+    const next = input.nextOn ?? nextReminder(hold, dayOf(trx.at), await waitingPolicyNow(trx.db));
     await trx.update('hold', hold.id, hold.row_version, { remind_on: next });
     await note(trx, ctx, order.id, {
       kind: 'hold',
@@ -113,49 +106,4 @@ export function releaseOrder(ctx: ShopContext, input: Inputs['release']): Promis
     await releaseHold(trx, ctx, hold);
     return touch(trx, order);
   });
-}
-
-async function remindersOf(shop: OpenShop, orderId: string): Promise<Map<string, Reminder[]>> {
-  const rows = await shop.read
-    .selectFrom('reminder')
-    .innerJoin('hold', 'hold.id', 'reminder.hold_id')
-    .innerJoin('person', 'person.id', 'reminder.person_id')
-    .selectAll('reminder')
-    .select('person.name as person_name')
-    .where('hold.order_id', '=', orderId)
-    .orderBy('reminder.sent_at')
-    .orderBy('reminder.id')
-    .execute();
-  const told = rows.map((row) => ({
-    holdId: row.hold_id,
-    reminder: {
-      id: row.id,
-      sentAt: row.sent_at,
-      how: row.how,
-      note: row.note,
-      personName: row.person_name,
-    },
-  }));
-  const byHold = Map.groupBy(told, (each) => each.holdId);
-  return new Map([...byHold].map(([id, list]) => [id, list.map((each) => each.reminder)]));
-}
-
-/** Holds of an order, newest first, with their ladders and what was sent. */
-export async function holdsOf(shop: OpenShop, orderId: string): Promise<HoldDetail[]> {
-  const rows = await shop.read
-    .selectFrom('hold')
-    .selectAll()
-    .where('order_id', '=', orderId)
-    .orderBy('since', 'desc')
-    .orderBy('id', 'desc')
-    .limit(200)
-    .execute();
-  if (rows.length === 0) return [];
-  const policy = await policyOf(shop.read);
-  const reminders = await remindersOf(shop, orderId);
-  return rows.map((row) => ({
-    ...holdOf(row),
-    ladder: ladderOf(row, policy),
-    reminders: (reminders.get(row.id) ?? []).slice(-200),
-  }));
 }

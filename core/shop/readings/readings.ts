@@ -1,47 +1,51 @@
-import { takesMoisture } from '../../../shared/bow-checks.ts';
 import type { Reading } from '../../../shared/contract/readings.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
-import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
+import { runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
-import type { OrderRow } from '../../storage/tables.ts';
-import { bowOf } from '../bows/bow-row.ts';
-import { limbSetOfBow } from '../bows/limb-sets.ts';
-import { openStops, stopsOf } from '../findings/open-stops.ts';
+import type { ReadingRow } from '../../storage/tables.ts';
 import { note } from '../orders/history.ts';
 import { readOrder } from '../orders/order-row.ts';
 import { changedOf, notFound } from '../record.ts';
-import { lastCheck, scaleTrouble, worstErrorLbf } from '../scales/scale-check.ts';
+import { checkedScaleError, refuseOddLimbs, refuseUnsafeDraw } from './refusals.ts';
 import { storedReadings } from './stored.ts';
 import { sessionWeights } from './weights.ts';
 
 type AddInput = ContractInputs['readings']['add'];
+type MeasuredColumns = Omit<
+  ReadingRow,
+  | 'id'
+  | 'row_version'
+  | 'order_id'
+  | 'bow_id'
+  | 'weighed_at'
+  | 'person_id'
+  | 'scale_error_lbf'
+  | 'struck_reason'
+>;
 
+/** Names by id: of all, or of the ids given. */
+async function namesIn(
+  shop: OpenShop,
+  table: 'person' | 'scale' | 'limb_set',
+  ids?: readonly string[],
+): Promise<Map<string, string>> {
+  const rows = await shop.read
+    .selectFrom(table)
+    .select(['id', 'name'])
+    .$if(ids !== undefined, (query) => query.where('id', 'in', ids ?? []))
+    .execute();
+  return new Map(rows.map((row) => [row.id, row.name]));
+}
+
+/** Weighings of an order, oldest first, as its page and its papers show them. */
 export async function readingsOf(shop: OpenShop, orderId: string): Promise<Reading[]> {
   const rows = await storedReadings(shop.read, [orderId]);
   const limbSetIds = rows.flatMap((row) => (row.limb_set_id === null ? [] : [row.limb_set_id]));
-  const names = new Map(
-    (await shop.read.selectFrom('person').select(['id', 'name']).execute()).map((row) => [
-      row.id,
-      row.name,
-    ]),
-  );
-  const scales = new Map(
-    (await shop.read.selectFrom('scale').select(['id', 'name']).execute()).map((row) => [
-      row.id,
-      row.name,
-    ]),
-  );
-  const limbSets = new Map(
-    (
-      await shop.read
-        .selectFrom('limb_set')
-        .select(['id', 'name'])
-        .where('id', 'in', limbSetIds)
-        .execute()
-    ).map((row) => [row.id, row.name]),
-  );
+  const names = await namesIn(shop, 'person');
+  const scales = await namesIn(shop, 'scale');
+  const limbSets = await namesIn(shop, 'limb_set', limbSetIds);
   return rows.slice(-500).map((row) => ({
     id: row.id,
     rowVersion: row.row_version,
@@ -73,84 +77,27 @@ export async function readingsOf(shop: OpenShop, orderId: string): Promise<Readi
   }));
 }
 
-/** Nobody draws a bow with an open stop finding, nor past what it can take. */
-async function refuseUnsafeDraw(
-  trx: CommandTransaction,
-  order: OrderRow,
-  input: AddInput,
-): Promise<string> {
-  if (order.bow_id === null) {
-    throw new ShopError('CONFLICT', 'Identify the bow before it is weighed.', { bow: order.id });
-  }
-  const [stop] = stopsOf(await openStops(trx.db), order);
-  if (stop !== undefined) {
-    throw new ShopError(
-      'CONFLICT',
-      `Do not draw this bow: a stop finding is open (${stop.place}).`,
-      {
-        findings: 'Repair and look again first.',
-      },
-    );
-  }
-  const bow = await trx.db
-    .selectFrom('bow')
-    .selectAll()
-    .where('id', '=', order.bow_id)
-    .executeTakeFirstOrThrow();
-  if (input.moisturePct !== null && !takesMoisture(bowOf(bow))) {
-    throw new ShopError(
-      'BAD_INPUT',
-      'Moisture is read on bare wood or bamboo; this bow shows none.',
-      {
-        moisturePct: 'Leave it empty, or correct the faces of the bow.',
-      },
-    );
-  }
-  const longest = Math.max(...input.pulls.map((pull) => pull.drawIn));
-  if (bow.max_safe_draw_in !== null && longest > bow.max_safe_draw_in) {
-    throw new ShopError(
-      'BAD_INPUT',
-      `A pull of ${longest}" is past the bow's maximum safe draw of ${bow.max_safe_draw_in}".`,
-      { pulls: 'Check the draw length that was written down.' },
-    );
-  }
-  return order.bow_id;
-}
-
-/** Limbs weigh what they weigh on one riser: which limbs and which riser is part of the weight. */
-async function refuseOddLimbs(
-  trx: CommandTransaction,
-  order: OrderRow,
-  input: AddInput,
-): Promise<void> {
-  if (input.limbSetId !== null) await limbSetOfBow(trx.db, input.limbSetId, order.bow_id);
-  if (input.limbSetId !== order.limb_set_id) {
-    throw new ShopError('BAD_INPUT', 'These are other limbs than the ones on this order.', {
-      limbSetId: 'Weigh the limbs of the order, or change which limbs the order is about.',
-    });
-  }
-  if (order.came_as === 'limbs-only' && input.riserNote === '') {
-    throw new ShopError('BAD_INPUT', 'Say which riser they were weighed on.', {
-      riserNote: 'Only the limbs came, and they weigh differently on every riser.',
-    });
-  }
-}
-
-async function checkedScaleError(trx: CommandTransaction, scaleId: string): Promise<number> {
-  const scale = await trx.db
-    .selectFrom('scale')
-    .selectAll()
-    .where('id', '=', scaleId)
-    .executeTakeFirst();
-  if (scale === undefined) throw notFound('scale', scaleId);
-  const last = await lastCheck(trx.db, scaleId);
-  const trouble = scale.active === 1 ? scaleTrouble(last, trx.at) : 'It is out of use.';
-  if (trouble !== null || last === null) {
-    throw new ShopError('CONFLICT', `The scale "${scale.name}" cannot be used. ${trouble}`, {
-      scaleId: 'Check it with two known loads in Settings, or take another scale.',
-    });
-  }
-  return worstErrorLbf(last);
+/** What somebody measured and wrote down, without what the program adds. */
+function readingColumns(input: AddInput): MeasuredColumns {
+  return {
+    phase: input.phase,
+    draw_reference: input.drawReference,
+    scale_id: input.scaleId,
+    rig_zero_lbf: input.rigZeroLbf,
+    brace_in: input.braceIn,
+    string_note: input.stringNote,
+    support_point: input.supportPoint,
+    pull_point: input.pullPoint,
+    tiller_in: input.tillerIn,
+    temperature_f: input.temperatureF,
+    flexed_first: input.flexedFirst ? 1 : 0,
+    note: input.note,
+    limb_set_id: input.limbSetId,
+    riser_note: input.riserNote,
+    string_track: input.stringTrack,
+    moisture_pct: input.moisturePct,
+    strung_minutes: input.strungMinutes,
+  };
 }
 
 export function addReading(ctx: ShopContext, input: AddInput): Promise<Changed> {
@@ -164,27 +111,11 @@ export function addReading(ctx: ShopContext, input: AddInput): Promise<Changed> 
       id: ctx.newId(),
       order_id: order.id,
       bow_id: bowId,
-      phase: input.phase,
-      draw_reference: input.drawReference,
-      scale_id: input.scaleId,
-      rig_zero_lbf: input.rigZeroLbf,
-      brace_in: input.braceIn,
-      string_note: input.stringNote,
-      support_point: input.supportPoint,
-      pull_point: input.pullPoint,
-      tiller_in: input.tillerIn,
-      temperature_f: input.temperatureF,
-      flexed_first: input.flexedFirst ? 1 : 0,
-      note: input.note,
+      ...readingColumns(input),
       weighed_at: trx.at,
       person_id: ctx.actor.personId,
       scale_error_lbf: scaleError,
       struck_reason: null,
-      limb_set_id: input.limbSetId,
-      riser_note: input.riserNote,
-      string_track: input.stringTrack,
-      moisture_pct: input.moisturePct,
-      strung_minutes: input.strungMinutes,
     });
     for (const [position, pull] of input.pulls.entries()) {
       await trx.insert('reading_pull', {

@@ -1,22 +1,25 @@
-import { type TodayItem, todayGroups, todayKinds } from '../../../shared/contract/today.ts';
+import {
+  type TodayGroup,
+  type TodayItem,
+  todayGroups,
+  todayKinds,
+} from '../../../shared/contract/today.ts';
 
 const rank = new Map(todayKinds.map((kind, i) => [kind, i]));
 
-/** Within a group: what waits by how long, everything else by its day, equal days worst first. */
+/** What is due is read worst first: an old parcel must not stand above a promise that is broken. */
+const worstFirst: readonly TodayGroup[] = ['late', 'today'];
+
+const dayOf = (item: TodayItem) =>
+  (item.group === 'waiting' ? item.since : item.dueOn) ?? '9999-12-31';
+
+/** By group; then what is due by how bad it is and by its day, all else by its day alone. */
 function compare(a: TodayItem, b: TodayItem): number {
-  const group = todayGroups.indexOf(a.group) - todayGroups.indexOf(b.group);
-  if (group !== 0) return group;
-  const day = (item: TodayItem) =>
-    (a.group === 'waiting' ? item.since : (item.dueOn ?? null)) ?? '9999-12-31';
-  // What is to be done today has no order of days: the worst comes first.
-  const byDay = a.group === 'today' ? 0 : day(a).localeCompare(day(b));
+  const byGroup = todayGroups.indexOf(a.group) - todayGroups.indexOf(b.group);
   const byKind = (rank.get(a.kind) ?? 0) - (rank.get(b.kind) ?? 0);
-  return (
-    byDay ||
-    byKind ||
-    day(a).localeCompare(day(b)) ||
-    (a.number ?? '').localeCompare(b.number ?? '')
-  );
+  const byDay = dayOf(a).localeCompare(dayOf(b));
+  const within = worstFirst.includes(a.group) ? byKind || byDay : byDay || byKind;
+  return byGroup || within || (a.number ?? '').localeCompare(b.number ?? '');
 }
 
 export function sorted(items: readonly TodayItem[]): TodayItem[] {

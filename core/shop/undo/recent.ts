@@ -63,6 +63,7 @@ export async function recentlyDone(ctx: ShopContext, asked: Asked): Promise<Done
       .$if('customerId' in asked, (q) => q.where('command.customer_id', '=', subjectId(asked)))
       .$if('bowId' in asked, (q) => q.where('command.bow_id', '=', subjectId(asked)))
       .$if('of' in asked, (q) => q.where('command.id', '=', subjectId(asked)))
+      .where('command.undoes_id', 'is', null)
       .where(({ exists, selectFrom }) =>
         exists(
           selectFrom('command_change')

@@ -15,7 +15,12 @@ function FaceFields({ value, set, errors, side }: BowGroupProps & { side: Side }
   const change = (part: Partial<Face>) =>
     set({ faces: { ...value.faces, [side]: { ...face, ...part } } });
   const wrong = (key: keyof Face) => errors[`faces.${side}.${key}`];
-  const isShown = isGlass(face.facing) || face.glassMadeIn !== null || face.glassNowIn !== null;
+  // Also while something is noted that no longer fits the facing: what is refused must be seen.
+  const isShown =
+    isGlass(face.facing) ||
+    face.glassMadeIn !== null ||
+    face.glassNowIn !== null ||
+    face.glassHow !== 'not-measured';
   return (
     <>
       <Select

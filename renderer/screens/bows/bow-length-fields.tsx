@@ -57,7 +57,12 @@ export function LengthFields({ value, set, errors }: BowGroupProps) {
         'in',
         'Square to the bow; minus where the fades lie towards the back.',
       )}
-      {measured('limbPadDeg', 'Limb pad or fade angle, degrees', 'deg')}
+      {measured(
+        'limbPadDeg',
+        'Limb pad or fade angle, degrees',
+        'deg',
+        'Minus where the limb leaves it leaning towards the back.',
+      )}
       {limbs.flatMap((limb) => [
         ofLimb(limb, 'fadeIn', 'throat to fade, inches'),
         ofLimb(limb, 'limbIn', 'fade to nock, inches'),

@@ -3,7 +3,7 @@ import { api, orpc } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { queryClient } from '../../api/queries.ts';
 import { TaskForm } from '../orders/tasks/task-form.tsx';
-import { keptText } from './words.ts';
+import { laterText } from './words.ts';
 
 interface AddTaskProps {
   day: string;
@@ -29,7 +29,8 @@ export function AddTask({ day, times, onClose }: AddTaskProps) {
       onCancel={onClose}
       onSubmit={async (fields) => {
         const added = await command.run({ orderId: null, ...fields });
-        if (added !== undefined) notifications.show({ message: keptText(fields.dueOn) });
+        const later = laterText(fields.dueOn);
+        if (added !== undefined && later !== null) notifications.show({ message: later });
       }}
     />
   );

@@ -1,5 +1,4 @@
 import { Button } from '@mantine/core';
-import { notifications } from '@mantine/notifications';
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import type { TodayItem } from '../../../shared/contract/today.ts';
@@ -79,7 +78,6 @@ function Done({ taskId, rowVersion, what, onDone }: DoneProps) {
   const command = useCommand(api.tasks.done, {
     onDone: () => {
       void queryClient.invalidateQueries({ queryKey: orpc.today.key() });
-      notifications.show({ message: `Done: ${what}` });
       onDone();
     },
   });

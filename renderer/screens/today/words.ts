@@ -40,9 +40,9 @@ export function whenText(item: TodayItem): string {
   }
 }
 
-/** What is said after a task was kept: one far ahead does not show yet. */
-export function keptText(dueOn: string): string {
-  if (daysUntil(dueOn) <= 7) return 'The task was added.';
+/** Said of a task that is kept and not shown yet; null where the list shows it. */
+export function laterText(dueOn: string): string | null {
+  if (daysUntil(dueOn) <= 7) return null;
   const shows = dayjs(dueOn).subtract(7, 'day').format('YYYY-MM-DD');
-  return `The task was added. It shows here from ${fullDay(shows)}.`;
+  return `The task is kept. It shows here from ${fullDay(shows)}.`;
 }

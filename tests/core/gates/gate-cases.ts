@@ -55,8 +55,9 @@ const allThere: GateFacts = {
   lastRemovalAt: '2026-03-02T09:00:00.000Z',
   tillerReadAt: '2026-03-02T10:00:00.000Z',
   coated: true,
+  lastWorkAt: '2026-03-02T09:00:00.000Z',
   openIncidents: 0,
-  parcel: { measured: true, refusals: [], tracking: '9400 1' },
+  parcel: { measured: true, assessed: true, refusals: [], tracking: '9400 1' },
 };
 
 const stageOfStep: Partial<Record<Gate, Stage>> = { bite: 'strip-sand' };
@@ -133,7 +134,7 @@ const coats = (gate: Gate): GateCase[] => [
   entry(gate, 'recoat-window'),
 ];
 
-const parcel = { measured: true, refusals: [], tracking: '9400 1' };
+const parcel = { measured: true, assessed: true, refusals: [], tracking: '9400 1' };
 
 /** What each gate needs and who may let it pass, as the shop decided it; common practice of the trade. */
 export const gateCases: readonly GateCase[] = [
@@ -254,16 +255,15 @@ export const gateCases: readonly GateCase[] = [
       // Each kind of bow has checks of its own: an all-wood sleeve bow has those the other lacks.
       take: (facts) => ({
         ...without(check.item)(facts),
-        ...(facts.checkSubject !== null &&
-          !check.applies(facts.checkSubject) && {
-            checkSubject: {
-              ...facts.checkSubject,
-              construction: 'all-wood',
-              takeDown: 'sleeve',
-              backFacing: 'wood',
-              bellyFacing: 'wood',
-            },
-          }),
+        ...(!check.applies(facts.checkSubject) && {
+          checkSubject: {
+            ...facts.checkSubject,
+            construction: 'all-wood',
+            takeDown: 'sleeve',
+            backFacing: 'wood',
+            bellyFacing: 'wood',
+          },
+        }),
       }),
     }),
   ),

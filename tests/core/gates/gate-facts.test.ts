@@ -13,8 +13,8 @@ test('an entry recorded as not in order does not open a gate', () => {
   expect(items('bite', { ...openAt('bite'), entry: () => notOk })).toEqual(['glass-check']);
 });
 
-test('what was looked over before the last bite does not count after it', () => {
-  const facts = { ...openAt('packed'), lastRemovalAt: '2026-03-02T11:00:00.000Z' };
+test('what was looked over before the last bite or coat does not count after it', () => {
+  const facts = { ...openAt('packed'), lastWorkAt: '2026-03-02T11:00:00.000Z' };
   expect(items('packed', facts)).toContain('check-flexed');
   expect(items('bite', { ...openAt('bite'), lastRemovalAt: '2026-03-02T11:00:00.000Z' })).toEqual([
     'glass-check',
@@ -85,10 +85,20 @@ test.each([
 );
 
 test('a box the carrier does not take is refused with the broken limit', () => {
-  const parcel = { measured: true, refusals: ['The weight is 71 lb, over 70 lb.'], tracking: 'x' };
+  const parcel = {
+    measured: true,
+    assessed: true,
+    refusals: ['The weight is 71 lb, over 70 lb.'],
+    tracking: 'x',
+  };
   expect(missingAt('shipped', { ...openAt('shipped'), parcel })[0]?.sentence).toBe(
     'The carrier does not take this box. The weight is 71 lb, over 70 lb.',
   );
+});
+
+test('a box nobody held against a carrier is asked for', () => {
+  const parcel = { measured: true, assessed: false, refusals: [], tracking: 'x' };
+  expect(items('shipped', { ...openAt('shipped'), parcel })).toEqual(['carrier-limits']);
 });
 
 test('nothing is cut from a bow that is going home', () => {

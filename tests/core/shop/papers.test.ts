@@ -3,7 +3,7 @@ import { editBow } from '../../../core/shop/bows/bows.ts';
 import { editCustomer } from '../../../core/shop/customers/customers.ts';
 import { addFinding } from '../../../core/shop/findings/findings.ts';
 import { getOrder } from '../../../core/shop/orders/detail.ts';
-import { setHandover } from '../../../core/shop/orders/orders.ts';
+import { setHandover } from '../../../core/shop/orders/reroute.ts';
 import { issuePaper, previewPaper } from '../../../core/shop/papers/papers.ts';
 import { bowFields, customerFields } from '../../support/fixtures.ts';
 import { newCommandId, takeIn, testShop } from '../../support/test-shop.ts';

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { addFinding, resolveFinding } from '../../../core/shop/findings/findings.ts';
 import { editOrder, setInscription } from '../../../core/shop/orders/orders.ts';
+import { proposeUndershoot } from '../../../core/shop/undershoot/undershoot.ts';
 import { orderFields } from '../../support/fixtures.ts';
 import { checkedScale, newCommandId, takeIn, testShop } from '../../support/test-shop.ts';
 import { Flow } from '../../support/whole-flow.ts';
@@ -17,9 +18,9 @@ const missing = (result: Awaited<ReturnType<Flow['move']>>) =>
 
 async function toAgreed(flow: Flow) {
   await flow.move('in-mail');
-  for (const item of ['arrived-on', 'condition', 'belongings'] as const) await flow.note(item);
+  await flow.unpack();
   expect(missing(await flow.move('arrived'))).toBe('moved');
-  await flow.note('arrival-check');
+  await flow.completeArrival();
   await flow.note('target-feasible');
   await flow.grant('price-and-scope');
   await flow.grant('alteration-acknowledgement');
@@ -29,7 +30,7 @@ async function toAgreed(flow: Flow) {
 test('a weight job passes every stage of its route, each gate naming what it still needs', async () => {
   const { shop, scaleId, flow } = await started();
   await flow.move('in-mail');
-  for (const item of ['arrived-on', 'condition', 'belongings'] as const) await flow.note(item);
+  await flow.unpack();
   await flow.move('arrived');
   expect(missing(await flow.move('agreed'))).toEqual([
     'arrival-check',
@@ -37,7 +38,7 @@ test('a weight job passes every stage of its route, each gate naming what it sti
     'price-and-scope',
     'alteration-acknowledgement',
   ]);
-  await flow.note('arrival-check');
+  await flow.completeArrival();
   await flow.note('target-feasible');
   await flow.grant('price-and-scope');
   await flow.grant('alteration-acknowledgement');
@@ -79,19 +80,28 @@ test('a weight job passes every stage of its route, each gate naming what it sti
   expect(missing(await flow.move('cure'))).toBe('moved');
   await flow.note('string-and-flex');
   expect(missing(await flow.move('final-check'))).toBe('moved');
-  for (const item of [
-    'final-safety',
-    'final-looks',
+  expect(missing(await flow.move('packed'))).toEqual([
+    'check-flexed',
+    'check-glass',
+    'check-nocks',
+    'check-alignment',
+    'check-brace-and-tiller',
+    'check-weighed',
+    'check-straightness',
+    'check-edges',
+    'check-finish',
+    'check-markings',
     'belongings-back',
     'paid-or-terms',
     'safe-to-wrap',
-  ] as const) {
-    await flow.note(item);
-  }
+  ]);
+  await flow.weigh(scaleId, 'final', 45.3);
+  await flow.finalCheck();
+  await flow.tickAllBack();
+  for (const item of ['paid-or-terms', 'safe-to-wrap'] as const) await flow.note(item);
   expect(missing(await flow.move('packed'))).toBe('moved');
   expect(missing(await flow.move('shipped'))).toEqual(['carrier-limits', 'tracking']);
-  await flow.note('carrier-limits');
-  await flow.note('tracking', 'Postal ground 9400 1');
+  await flow.parcel();
   expect(missing(await flow.move('shipped'))).toBe('moved');
   const order = await flow.order();
   expect(order.next).toBeNull();
@@ -125,9 +135,9 @@ test('a changed target, price or inscription voids the consent that rested on it
 test('no reply, a refusal and a withdrawal all keep the gate shut, for the owner too', async () => {
   const { flow } = await started();
   await flow.move('in-mail');
-  for (const item of ['arrived-on', 'condition', 'belongings'] as const) await flow.note(item);
+  await flow.unpack();
   await flow.move('arrived');
-  await flow.note('arrival-check');
+  await flow.completeArrival();
   await flow.note('target-feasible');
   await flow.grant('price-and-scope');
   const asked = await flow.ask('alteration-acknowledgement');
@@ -186,20 +196,34 @@ test('with a stop finding open nobody weighs the bow and no gate opens; repair a
 });
 
 test('an undershoot is a decision of the customer, never let pass', async () => {
-  const { scaleId, flow } = await started();
+  const { shop, scaleId, flow } = await started();
   await toAgreed(flow);
   await flow.weigh(scaleId, 'arrival', 52.3);
   const override = { override: { reason: 'papers follow' } };
   await flow.move('strip-sand', override);
   await flow.weigh(scaleId, 'after-sanding', 44.2);
   expect(missing(await flow.move('finish', override))).toContain('undershoot');
+  await expect(flow.ask('undershoot')).rejects.toMatchObject({ code: 'CONFLICT' });
+  await proposeUndershoot(shop.owner, {
+    commandId: newCommandId(),
+    orderId: flow.orderId,
+    offer: 'price',
+    priceChangeCents: -4000,
+    words: 'forty dollars less for the pound too much',
+  });
   await flow.grant('undershoot');
   expect(missing(await flow.move('finish', override))).toBe('moved');
 });
 
 test('a bite needs the glass looked at and the tiller read since the last one', async () => {
-  const { flow } = await started();
-  await flow.grant('alteration-acknowledgement');
+  const { scaleId, flow } = await started();
+  await toAgreed(flow);
+  expect(await flow.note('removal')).toMatchObject({
+    outcome: 'refused',
+    missing: [{ item: 'stage', override: 'never' }],
+  });
+  await flow.weigh(scaleId, 'arrival', 52.3);
+  await flow.move('weight-work', { override: { reason: 'papers follow' } });
   expect(await flow.note('removal')).toMatchObject({ outcome: 'recorded' });
   expect(await flow.note('removal')).toMatchObject({
     outcome: 'refused',
@@ -220,8 +244,9 @@ test("the shop's own bow has nobody to ask", async () => {
   const shop = await testShop();
   const { id } = await takeIn(shop, {}, 'shop');
   const flow = new Flow(shop, id);
-  await flow.move('arrived', { override: { reason: 'ours' } });
-  await flow.note('arrival-check');
+  await flow.unpack();
+  await flow.move('arrived');
+  await flow.completeArrival();
   await flow.note('target-feasible');
   expect(missing(await flow.move('agreed'))).toBe('moved');
   await expect(flow.ask('price-and-scope')).rejects.toMatchObject({ code: 'CONFLICT' });

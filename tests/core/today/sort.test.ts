@@ -12,11 +12,12 @@ const item = (group: TodayGroup, kind: TodayKind, days: { dueOn?: string; since?
     ...days,
   });
 
-test('late by how long, today by how bad, waiting by how long, then what comes', () => {
+test('what is due by how bad it is, waiting by how long, the rest as it comes', () => {
   const expected = [
-    item('late', 'shipment', { dueOn: '2026-10-01' }),
     item('late', 'claim', { dueOn: '2026-11-20' }),
+    item('late', 'promised', { dueOn: '2026-11-18' }),
     item('late', 'promised', { dueOn: '2026-11-20' }),
+    item('late', 'shipment', { dueOn: '2026-10-01' }),
     item('today', 'stop-finding', { since: '2026-11-25' }),
     item('today', 'promised', { dueOn: '2026-11-25' }),
     item('today', 'consent', { dueOn: '2026-11-01' }),

@@ -3,7 +3,7 @@ import { taskErrors } from '../../../renderer/screens/orders/tasks/task-fields.t
 import { daysFrom, daysList } from '../../../renderer/screens/settings/days-list.ts';
 import { everything, fits, hides } from '../../../renderer/screens/today/filter.ts';
 import { hrefOf, keyOf } from '../../../renderer/screens/today/place.ts';
-import { forText, keptText, whenText } from '../../../renderer/screens/today/words.ts';
+import { forText, laterText, whenText } from '../../../renderer/screens/today/words.ts';
 import { itemWith } from './items.ts';
 
 beforeEach(() => {
@@ -37,9 +37,9 @@ describe('when', () => {
   });
 
   it('says from when on a task far ahead will show', () => {
-    expect(keptText('2026-12-02')).toBe('The task was added.');
-    expect(keptText('2026-12-03')).toBe('The task was added. It shows here from 26 Nov.');
-    expect(keptText('2027-01-20')).toBe('The task was added. It shows here from 13 Jan 2027.');
+    expect(laterText('2026-12-02')).toBeNull();
+    expect(laterText('2026-12-03')).toBe('The task is kept. It shows here from 26 Nov.');
+    expect(laterText('2027-01-20')).toBe('The task is kept. It shows here from 13 Jan 2027.');
   });
 });
 

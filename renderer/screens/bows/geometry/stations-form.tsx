@@ -136,7 +136,6 @@ function Row({ row, place, errors, onChange, onRemove }: RowProps) {
     const isWidth = field === 'widthIn';
     return (
       <StepField
-        key={`${limb}.${field}`}
         label={`${limbNames[limb]} ${isWidth ? 'width' : 'thickness'}`}
         unit={isWidth ? 'in' : 'thou'}
         step={isWidth ? 1 / 64 : 1}
@@ -148,24 +147,32 @@ function Row({ row, place, errors, onChange, onRemove }: RowProps) {
   };
   return (
     <fieldset className={classes.row} aria-label={`Station ${place}`}>
-      <StepField
-        label="From the fade"
-        unit="in"
-        step={0.5}
-        value={row.fromFadeIn}
-        error={errors[fieldName(row.key, null, 'fromFadeIn')]}
-        onChange={(fromFadeIn) => onChange({ ...row, fromFadeIn })}
-      />
-      {limbs.flatMap((limb) => [size(limb, 'widthIn'), size(limb, 'thicknessIn')])}
-      <Button
-        variant="subtle"
-        color="gray"
-        c="dimmed"
-        aria-label={`Take out station ${place}`}
-        onClick={onRemove}
-      >
-        Take out
-      </Button>
+      <div>
+        <StepField
+          label="From the fade"
+          unit="in"
+          step={0.5}
+          value={row.fromFadeIn}
+          error={errors[fieldName(row.key, null, 'fromFadeIn')]}
+          onChange={(fromFadeIn) => onChange({ ...row, fromFadeIn })}
+        />
+        <Button
+          variant="subtle"
+          color="gray"
+          c="dimmed"
+          px={0}
+          aria-label={`Take out station ${place}`}
+          onClick={onRemove}
+        >
+          Take out
+        </Button>
+      </div>
+      {limbs.map((limb) => (
+        <div key={limb} className={classes.limb}>
+          {size(limb, 'widthIn')}
+          {size(limb, 'thicknessIn')}
+        </div>
+      ))}
     </fieldset>
   );
 }

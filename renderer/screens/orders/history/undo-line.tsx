@@ -1,5 +1,5 @@
 import { Button } from '@mantine/core';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { DoneItem } from '../../../../shared/contract/undo.ts';
 import { momentText } from '../../../parts/days.ts';
 import { hideUndoNotice } from '../../../parts/undo/showing.ts';
@@ -17,7 +17,7 @@ export function UndoLine({ item }: { item: DoneItem }) {
   if (item.why === null) return null;
   return (
     <details className={own.why}>
-      <summary className={own.ask} aria-label={`Why can this not be undone: ${item.what}`}>
+      <summary className={own.ask} aria-label={`Cannot be undone: ${item.what}`}>
         Cannot be undone
       </summary>
       <p className={classes.words}>{item.why}</p>
@@ -28,35 +28,41 @@ export function UndoLine({ item }: { item: DoneItem }) {
 function UndoHere({ item }: { item: DoneItem }) {
   const [isAsking, setAsking] = useState(false);
   const { undo, command } = useUndo(item.commandId, hideUndoNotice);
-  if (!isAsking) {
-    return (
-      <Button
-        variant="subtle"
-        color="gray"
-        c="dimmed"
-        px={0}
-        aria-label={`Undo: ${item.what}`}
-        onClick={() => setAsking(true)}
-      >
-        Undo
-      </Button>
-    );
-  }
+  const place = useRef<HTMLDivElement>(null);
+  const ask = (asking: boolean) => {
+    setAsking(asking);
+    requestAnimationFrame(() => place.current?.querySelector('button')?.focus());
+  };
   return (
-    <FormBox
-      title="Undo this?"
-      submitLabel="Undo"
-      command={command}
-      onSubmit={undo}
-      onCancel={() => {
-        command.reset();
-        setAsking(false);
-      }}
-    >
-      <p className={classes.words}>{item.what}</p>
-      <p className={classes.words}>
-        {item.effect} The history keeps both lines. What was done since stays.
-      </p>
-    </FormBox>
+    <div ref={place}>
+      {isAsking ? (
+        <FormBox
+          title="Undo this?"
+          submitLabel="Undo"
+          command={command}
+          onSubmit={undo}
+          onCancel={() => {
+            command.reset();
+            ask(false);
+          }}
+        >
+          <p className={classes.words}>{item.what}</p>
+          <p className={classes.words}>
+            {item.effect} The history keeps both lines. What was done since stays.
+          </p>
+        </FormBox>
+      ) : (
+        <Button
+          variant="subtle"
+          color="gray"
+          c="dimmed"
+          px={0}
+          aria-label={`Undo: ${item.what}`}
+          onClick={() => ask(true)}
+        >
+          Undo
+        </Button>
+      )}
+    </div>
   );
 }

@@ -11,6 +11,12 @@ interface Extra {
   override?: { reason: string };
 }
 
+/** A move that waits for its reason. */
+export interface Asking {
+  what: 'back' | 'override';
+  to: Stage;
+}
+
 export interface Refusal {
   to: Stage;
   missing: MissingItem[];

@@ -1,2 +1,0 @@
-import { runCommand } from '../core/storage/commands.ts';
-export const x = runCommand;
