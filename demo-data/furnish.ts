@@ -24,6 +24,8 @@ export interface FurnishOptions {
   today: string;
   /** Share done, 0 to 1, and what is being written. May throw to give up. */
   onProgress(done: number, words: string): void | Promise<void>;
+  /** Photographs drawn before, where several shops are furnished. */
+  pictures?: PictureBook;
 }
 
 /** Working days before today on which the shop was opened; every order came later. */
@@ -140,7 +142,7 @@ function wantedPictures(): (readonly [Subject, DemoBow])[] {
  */
 export async function furnishDemo(shop: OpenShop, options: FurnishOptions): Promise<void> {
   const chronicle = new Chronicle(shop, options.today, seeded(seed));
-  const pictures = new PictureBook();
+  const pictures = options.pictures ?? new PictureBook();
   void pictures.prepare(wantedPictures());
   await options.onProgress(0, 'Opening the demo shop ...');
   const scales = await hire(shop, chronicle);

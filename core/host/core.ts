@@ -1,18 +1,15 @@
 import { EventPublisher } from '@orpc/server';
 import { v7 as uuidv7 } from 'uuid';
-import { migrations } from '../../migrations/index.ts';
 import type { Change, SystemStatus } from '../../shared/contract/system.ts';
 import { ShopError } from '../../shared/errors.ts';
 import type { StartUpChoice, StartUpState } from '../../shared/start-up.ts';
-import { sweepAttachments } from '../shop/attachments/sweep.ts';
 import { hasPeople } from '../shop/setup/people.ts';
-import { AttachmentStore } from '../storage/attachments/store.ts';
 import { restoreBackup } from '../storage/backup.ts';
 import type { OpenShop } from '../storage/context.ts';
-import { kyselyLog, makeKysely } from '../storage/kysely.ts';
-import { createLog, type ShopLog, silentLog } from '../storage/log.ts';
-import { type ReadyShop, startUp } from '../storage/start-up.ts';
-import { demoFolderOf, fillDemo, ownFolderOf, prepareDemoFolder } from './demo.ts';
+import { type ShopLog, silentLog } from '../storage/log.ts';
+import type { ReadyShop } from '../storage/start-up.ts';
+import { demoFolderOf, demoTroubleOf, fillDemo, ownFolderOf, prepareDemoFolder } from './demo.ts';
+import { type Opened, openFolder } from './opened.ts';
 import { version } from './version.ts';
 
 export interface CoreOptions {
@@ -22,6 +19,8 @@ export interface CoreOptions {
   newId?: () => string;
 }
 
+const quiet = silentLog().log;
+
 /** The one process that owns the data folder. Doors ask it; nobody else opens the database. */
 export class Core {
   readonly changes = new EventPublisher<{ change: Change }>();
@@ -29,10 +28,7 @@ export class Core {
   readonly #now: () => string;
   readonly #newId: () => string;
   #state: StartUpState = { phase: 'locating' };
-  #ready: ReadyShop | null = null;
-  #shop: OpenShop | null = null;
-  #log: ShopLog = silentLog();
-  #sweeping: Promise<void> = Promise.resolve();
+  #opened: Opened | null = null;
   /** The shop's own folder while the demo shop is open or being filled. */
   #ownFolder: string | null = null;
   #demoTrouble: string | null = null;
@@ -52,20 +48,23 @@ export class Core {
     return this.#state;
   }
 
+  #open(): Opened {
+    if (this.#opened === null) throw new ShopError('NOT_READY', 'The shop is not open yet.');
+    return this.#opened;
+  }
+
   /** @throws ShopError NOT_READY while the shop is not open. */
   shop(): OpenShop {
-    if (this.#shop === null) throw new ShopError('NOT_READY', 'The shop is not open yet.');
-    return this.#shop;
+    return this.#open().shop;
   }
 
   /** The open data folder. @throws ShopError NOT_READY while the shop is not open. */
   ready(): ReadyShop {
-    if (this.#ready === null) throw new ShopError('NOT_READY', 'The shop is not open yet.');
-    return this.#ready;
+    return this.#open().ready;
   }
 
   get log(): ShopLog['log'] {
-    return this.#log.log;
+    return this.#opened?.log ?? quiet;
   }
 
   get dataFolder(): string {
@@ -77,11 +76,12 @@ export class Core {
   }
 
   async status(): Promise<SystemStatus> {
+    const opened = this.#opened;
     return {
       version,
       startUp: this.#state,
       dataFolder: this.#dataFolder.replaceAll(/\p{Cc}/gu, ' ').slice(0, 1000),
-      isNew: this.#shop !== null && !(await hasPeople(this.#shop)),
+      isNew: opened !== null && !(await hasPeople(opened.shop)),
       demoTrouble: this.#demoTrouble,
     };
   }
@@ -114,11 +114,13 @@ export class Core {
     await this.#starting;
     const isFree = this.#state.phase === 'needs-you' || (await this.status()).isNew;
     if (!isFree || this.#ownFolder !== null) {
-      throw new ShopError('CONFLICT', 'A shop is open here: the demo is for a first look.');
+      throw new ShopError('CONFLICT', 'A shop is open here already.', {
+        demo: 'Start Tillermark with an empty data folder to look at the demo shop.',
+      });
     }
     this.#ownFolder = this.#dataFolder;
-    this.#dataFolder = demoFolderOf(this.#dataFolder);
-    this.#starting = this.#switch(() => this.#startDemo());
+    this.#givingUp = new AbortController();
+    this.#starting = this.#switchTo(demoFolderOf(this.#dataFolder), () => this.#startDemo());
     return this.status();
   }
 
@@ -128,23 +130,33 @@ export class Core {
     if (own === null) throw new ShopError('CONFLICT', 'This is not the demo shop.');
     this.#givingUp.abort();
     await this.#starting;
-    await this.#backTo(own);
+    // A filling that was given up has gone back by itself.
+    if (this.#dataFolder !== own) {
+      this.#ownFolder = null;
+      this.#starting = this.#switchTo(own, () => this.#start());
+      await this.#starting;
+    }
     return this.status();
   }
 
-  async #backTo(folder: string): Promise<void> {
-    if (this.#dataFolder === folder) return;
-    this.#dataFolder = folder;
-    this.#ownFolder = null;
-    this.#starting = this.#switch(() => this.#start());
+  async close(): Promise<void> {
+    this.#givingUp.abort();
     await this.#starting;
+    await this.#closeFolder();
   }
 
-  /** Leaves one folder for another, and tells every open screen. */
-  async #switch(start: () => Promise<void>): Promise<void> {
+  async #closeFolder(): Promise<void> {
+    const opened = this.#opened;
+    this.#opened = null;
+    await opened?.close();
+  }
+
+  /** Leaves one folder for another, and has every open screen read again. */
+  async #switchTo(folder: string, start: () => Promise<void>): Promise<void> {
     this.#state = { phase: 'locating' };
     this.#demoTrouble = null;
-    await this.#closeShop();
+    this.#dataFolder = folder;
+    await this.#closeFolder();
     await start();
     const commandId = this.#newId();
     const change = { commandId, name: 'system.openFolder', orderId: null, tables: [] };
@@ -153,81 +165,37 @@ export class Core {
 
   /** Whatever goes wrong with the demo leads back to the shop's own folder. */
   async #startDemo(): Promise<void> {
-    this.#givingUp = new AbortController();
+    const root = this.#dataFolder;
     const { signal } = this.#givingUp;
     try {
-      const { mustFill } = prepareDemoFolder(this.#dataFolder, this.#now());
-      await this.#start(async (shop) => {
-        const root = this.#dataFolder;
-        if (mustFill) await fillDemo(shop, { root, signal, onState: this.#setState });
-      });
+      const { mustFill } = prepareDemoFolder(root, this.#now());
+      const fill = (shop: OpenShop) => fillDemo(shop, { root, signal, onState: this.#setState });
+      await (mustFill ? this.#start(fill) : this.#start());
       if (this.#state.phase === 'needs-you') throw new ShopError('STORAGE', this.#state.sentence);
     } catch (error) {
-      this.#log.log.error({ err: error }, 'demo');
-      await this.#closeShop();
-      this.#dataFolder = this.#ownFolder ?? this.#dataFolder;
-      this.#ownFolder = null;
       if (!signal.aborted) this.#demoTrouble = demoTroubleOf(error);
+      this.#dataFolder = this.#ownFolder ?? root;
+      this.#ownFolder = null;
       await this.#start();
     }
-  }
-
-  async close(): Promise<void> {
-    this.#givingUp.abort();
-    await this.#starting;
-    await this.#closeShop();
-  }
-
-  async #closeShop(): Promise<void> {
-    await this.#sweeping;
-    await this.#shop?.read.destroy();
-    await this.#shop?.write.destroy();
-    this.#shop = null;
-    this.#ready?.close();
-    this.#ready = null;
-    await this.#log.close();
-    this.#log = silentLog();
   }
 
   readonly #setState = (state: StartUpState): void => {
     this.#state = state;
   };
 
-  /** @param fill what is written before anybody may come in. */
-  async #start(fill: (shop: OpenShop) => Promise<void> = async () => {}): Promise<void> {
-    // Ready is told last: until then nobody is let in.
-    let ready: StartUpState | null = null;
-    const result = await startUp({
+  async #start(fill?: (shop: OpenShop) => Promise<void>): Promise<void> {
+    const opened = await openFolder({
       dataFolder: this.#dataFolder,
-      migrations,
-      now: this.#now,
-      onState: (state) => {
-        if (state.phase === 'ready') ready = state;
-        else this.#state = state;
-      },
-    });
-    if (result.phase !== 'ready') return;
-    this.#log = createLog(result.folder.logs);
-    this.#ready = result;
-    const shop = this.#openShop(result);
-    this.#filling = shop;
-    await fill(shop);
-    this.#shop = shop;
-    this.#sweeping = sweepAttachments(this.#shop);
-    this.#log.log.info({ schemaVersion: result.schemaVersion, isNew: result.isNew }, 'open');
-  }
-
-  #openShop(ready: ReadyShop): OpenShop {
-    const log = this.#log.log;
-    return {
-      read: makeKysely(ready.database.reader, kyselyLog(log)),
-      write: makeKysely(ready.database.writer, kyselyLog(log)),
       now: this.#now,
       newId: this.#newId,
-      attachments: new AttachmentStore(ready.folder.attachments, this.#now),
-      log,
       publish: (change) => this.changes.publish('change', change),
-    };
+      onState: this.#setState,
+      ...(fill === undefined ? {} : { fill }),
+    });
+    if (opened === null) return;
+    this.#opened = opened;
+    this.#state = { phase: 'ready', schemaVersion: opened.ready.schemaVersion };
   }
 }
 

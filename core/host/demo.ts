@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { ShopError } from '../../shared/errors.ts';
 import type { StartUpState } from '../../shared/start-up.ts';
 import { z } from '../../shared/zod.ts';
 import { dayOf } from '../shop/day.ts';
@@ -70,6 +71,14 @@ export function prepareDemoFolder(root: string, now: string): { mustFill: boolea
   if (known !== null) emptyOut(root);
   writeMarker(root, { state: 'filling', on: dayOf(now) });
   return { mustFill: true };
+}
+
+/** Why there is no demo shop, in words a person can act on. */
+export function demoTroubleOf(error: unknown): string {
+  const told = error instanceof ShopError || error instanceof StartUpRefusal;
+  return told
+    ? error.message.replaceAll(/\p{Cc}/gu, ' ').slice(0, 1000)
+    : 'The demo shop could not be made. Check the disk, then try again; your own shop is not touched.';
 }
 
 export interface FillOptions {

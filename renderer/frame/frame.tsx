@@ -1,6 +1,7 @@
 import { useDisclosure } from '@mantine/hooks';
 import type { ReactNode } from 'react';
 import { CommandBox } from './command-box.tsx';
+import { DemoBanner } from './demo-banner.tsx';
 import classes from './frame.module.css';
 import { LostNote } from './lost-note.tsx';
 import { PersonMenu } from './person-menu.tsx';
@@ -21,14 +22,17 @@ export function Frame({ children }: { children: ReactNode }) {
         Skip to the screen
       </a>
       <Rail />
-      <section className={classes.top} aria-label="Top bar">
-        <div className={classes.command}>
-          <CommandBox />
-        </div>
-        <div className={classes.spring} />
-        <SchemeSwitch />
-        <PersonMenu onShortcuts={list.open} />
-      </section>
+      <div className={classes.head}>
+        <DemoBanner />
+        <section className={classes.top} aria-label="Top bar">
+          <div className={classes.command}>
+            <CommandBox />
+          </div>
+          <div className={classes.spring} />
+          <SchemeSwitch />
+          <PersonMenu onShortcuts={list.open} />
+        </section>
+      </div>
       <main className={classes.main} id="screen" tabIndex={-1}>
         <LostNote />
         {children}

@@ -1,4 +1,5 @@
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { orderFields } from '../support/fixtures.ts';
 import { expect as see } from './page.ts';
 import { type SeededShop, seedShop } from './seeded-shop.ts';
 import { Session } from './session.ts';
@@ -89,6 +90,29 @@ test('the history undoes for longer, says what goes back, and says why where it 
   expect(await openHolds()).toEqual([]);
   await history.getByText('Cannot be undone').last().click();
   await see(history.getByText(/An order number is never used twice/)).toBeVisible();
+});
+
+test('a move on the board is offered back too', async () => {
+  const { page } = session;
+  const taken = await shop.client.intake.submit({
+    commandId: crypto.randomUUID(),
+    draftId: null,
+    customer: { is: 'known', id: shop.customerId },
+    bow: { is: 'later' },
+    order: { ...orderFields, services: ['new-string'] },
+    startsAt: 'requested',
+    cameBy: 'phone',
+  });
+  await page.goto(session.at('board'));
+  const card = page.getByRole('article').filter({ hasText: taken.number });
+  await card.getByRole('button', { name: /^Move to/ }).click();
+  await page.getByRole('menuitem', { name: /^In the mail/ }).click();
+  await see(notice()).toContainText('Requested to In the mail');
+  const stage = async () => (await shop.client.orders.get({ id: taken.id })).card.stage;
+  expect(await stage()).toBe('in-mail');
+  await notice().getByRole('button', { name: /^Undo/ }).click();
+  await see(notice()).toContainText('Undone: Requested to In the mail');
+  expect(await stage()).toBe('requested');
 });
 
 test('a refusal is said where it was asked for', async () => {

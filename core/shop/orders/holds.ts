@@ -38,6 +38,11 @@ export function holdOrder(ctx: ShopContext, input: Inputs['hold']): Promise<Chan
   return runCommand(ctx, { id: input.commandId, name: 'orders.hold' }, async (trx) => {
     trx.about({ orderId: input.id });
     const order = await readOrder(trx.db, input.id, input.rowVersion);
+    if (order.stage === 'cancelled') {
+      throw new ShopError('CONFLICT', `Order ${order.number} was cancelled.`, {
+        hold: 'Take the request up again first.',
+      });
+    }
     if ((await openHold(trx, order.id)) !== undefined) {
       throw new ShopError('CONFLICT', `Order ${order.number} is already on hold.`, {
         hold: 'Release the present hold first.',

@@ -10,8 +10,8 @@ import { stagesBetween } from '../orders/route.ts';
 import { type Done, doneWhere, isTouch, type RowWrite, readDone } from './done.ts';
 import { stagesOf, whatOf } from './words.ts';
 
-/** No gate ever looks at these. */
-const besideTheGates: readonly RecordTable[] = ['task', 'reminder', 'carrier', 'scale'];
+/** What an order has passed never rests on these: a hold keeps it where it is, as long as it stands. */
+const besideTheGates: readonly RecordTable[] = ['task', 'hold', 'reminder', 'carrier', 'scale'];
 
 function routeIn(write: RowWrite): Stage[] {
   return routeOf({ route_json: String(write.after?.route_json) });

@@ -42,11 +42,21 @@ async function callAttention(trx: CommandTransaction, done: Done): Promise<void>
   for (const id of orders) await trx.update('shop_order', id, null, {});
 }
 
-/** Refusals that belong to a form speak of its fields; here they are about what stands now. */
+const isConstraint = (error: unknown) =>
+  error instanceof Error && 'code' in error && /^SQLITE_CONSTRAINT/.test(String(error.code));
+
+/**
+ * Refusals that belong to a form speak of its fields; here they are about what stands now. What
+ * the storage itself refuses is a row that refers to one which was taken out since.
+ */
 async function asConflict(work: () => Promise<void>): Promise<void> {
   try {
     await work();
   } catch (error) {
+    if (isConstraint(error)) {
+      const sentence = 'What this would put back refers to something that is no longer there.';
+      throw new ShopError('CONFLICT', sentence, {}, error);
+    }
     if (!(error instanceof ShopError) || error.code !== 'BAD_INPUT') throw error;
     throw new ShopError('CONFLICT', error.message, error.details, error);
   }

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { orpc } from '../../api/client.ts';
 import { setPerson } from '../../api/session.ts';
+import { DemoBanner } from '../../frame/demo-banner.tsx';
 import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import classes from './start-page.module.css';
 import { StartPage } from './start-page.tsx';
@@ -24,6 +25,7 @@ export function ChoosePerson() {
   }
   return (
     <StartPage title="Who is working?">
+      <DemoBanner />
       <div className={classes.people}>
         {people.data
           .filter((person) => person.active)

@@ -14,6 +14,7 @@ import { FieldGrid } from '../../parts/fields.tsx';
 import { inputErrors } from '../../parts/input-schema.ts';
 import { Panel } from '../../parts/panel.tsx';
 import { initialsOf } from './initials-of.ts';
+import { LookAtDemo } from './look-at-demo.tsx';
 import { StartPage } from './start-page.tsx';
 
 type Opening = Omit<ContractRequests['setup']['openShop'], 'commandId'>;
@@ -32,8 +33,13 @@ const empty: Opening = {
   owner: { name: '', initials: '' },
 };
 
-/** First start: the shop's name and its owner are enough; the rest can wait for Settings. */
-export function FirstStart({ dataFolder }: { dataFolder: string }) {
+interface FirstStartProps {
+  dataFolder: string;
+  demoTrouble: string | null;
+}
+
+/** First start: two ways in. For one's own shop its name and its owner are enough. */
+export function FirstStart({ dataFolder, demoTrouble }: FirstStartProps) {
   const [value, setValue] = useState(empty);
   const [shown, setShown] = useState<Record<string, string>>({});
   const open = useCommand(api.setup.openShop, {
@@ -53,6 +59,8 @@ export function FirstStart({ dataFolder }: { dataFolder: string }) {
   };
   return (
     <StartPage title="Open your shop">
+      <LookAtDemo trouble={demoTrouble} />
+      <h2 style={{ margin: 0 }}>Open your own shop</h2>
       <p>
         Everything is kept in one folder on this computer: <strong>{dataFolder}</strong>
       </p>

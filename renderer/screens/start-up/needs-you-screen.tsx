@@ -6,6 +6,7 @@ import { queryClient } from '../../api/queries.ts';
 import { Mark } from '../../parts/mark.tsx';
 import { ErrorNote } from '../../parts/notes.tsx';
 import { ChooseFolder } from './choose-folder.tsx';
+import { LookAtDemo } from './look-at-demo.tsx';
 import { RestoreBackup } from './restore-backup.tsx';
 import { StartPage } from './start-page.tsx';
 
@@ -23,10 +24,11 @@ const titles: Record<StartUpReason, string> = {
 interface NeedsYouScreenProps {
   needs: NeedsYou;
   dataFolder: string;
+  demoTrouble: string | null;
 }
 
 /** Start-up waits for a decision: what is wrong in one sentence, and every way on. */
-export function NeedsYouScreen({ needs, dataFolder }: NeedsYouScreenProps) {
+export function NeedsYouScreen({ needs, dataFolder, demoTrouble }: NeedsYouScreenProps) {
   const resolve = useMutation({
     mutationFn: (given: { choice: StartUpChoice; argument?: string }) => api.system.resolve(given),
     onSuccess: (status) => queryClient.setQueryData(orpc.system.status.queryKey(), status),
@@ -50,6 +52,7 @@ export function NeedsYouScreen({ needs, dataFolder }: NeedsYouScreenProps) {
           }
         />
       ))}
+      <LookAtDemo trouble={demoTrouble} />
     </StartPage>
   );
 }

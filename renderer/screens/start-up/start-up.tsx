@@ -8,7 +8,7 @@ import { ErrorNote } from '../../parts/notes.tsx';
 import { ChoosePerson } from './choose-person.tsx';
 import { FirstStart } from './first-start.tsx';
 import { NeedsYouScreen } from './needs-you-screen.tsx';
-import { OpeningScreen } from './opening-screen.tsx';
+import { FillingDemoScreen, OpeningScreen } from './opening-screen.tsx';
 import { Reconnecting } from './reconnecting.tsx';
 import { StartPage } from './start-page.tsx';
 
@@ -36,10 +36,17 @@ export function StartUp({ children }: { children: ReactNode }) {
     );
   }
   if (data.startUp.phase === 'needs-you') {
-    return <NeedsYouScreen needs={data.startUp} dataFolder={data.dataFolder} />;
+    return (
+      <NeedsYouScreen
+        needs={data.startUp}
+        dataFolder={data.dataFolder}
+        demoTrouble={data.demoTrouble}
+      />
+    );
   }
+  if (data.startUp.phase === 'filling-demo') return <FillingDemoScreen {...data.startUp} />;
   if (data.startUp.phase !== 'ready') return <OpeningScreen phase={data.startUp.phase} />;
-  if (data.isNew) return <FirstStart dataFolder={data.dataFolder} />;
+  if (data.isNew) return <FirstStart dataFolder={data.dataFolder} demoTrouble={data.demoTrouble} />;
   return <SignedOn>{children}</SignedOn>;
 }
 

@@ -228,19 +228,22 @@ test('a bite after the last weighing or the final check asks for both again', as
   await flow.weigh(scaleId, 'after-sanding', 45.4);
   await inscribe(flow, '45# @ 28"');
   await flow.grant('marking-approval');
-  await flow.note('final-safety');
+  expect(missing(await flow.move('finish', override))).toBe('moved');
+  await flow.move('final-check', override);
+  await flow.weigh(scaleId, 'final', 45.4);
+  await flow.finalCheck();
+  await flow.move('strip-sand', { reason: 'a hair too heavy' });
   expect(await flow.note('removal')).toMatchObject({ outcome: 'recorded' });
+  expect(missing(await flow.move('finish'))).toContain('weighed-after-sanding');
+  await flow.move('finish', override);
   expect(await flow.note('lettering-applied')).toMatchObject({
     outcome: 'refused',
     missing: [{ item: 'inscription-weight' }],
   });
-  const finish = await flow.move('finish');
-  expect(missing(finish)).toContain('weighed-after-sanding');
-  await flow.weigh(scaleId, 'after-sanding', 45.1);
-  expect(missing(await flow.move('finish', override))).toBe('moved');
   await flow.move('final-check', override);
-  expect(missing(await flow.move('packed', override))).toContain('final-safety');
-  await flow.note('final-safety');
+  expect(missing(await flow.move('packed', override))).toContain('check-flexed');
+  await flow.weigh(scaleId, 'final', 45.1);
+  await flow.finalCheck();
   expect(missing(await flow.move('packed', override))).toBe('moved');
 });
 
@@ -259,7 +262,11 @@ test.each([
   'after a weighing of 45.2 lb at 28 in, "%s" may be lettered: %s',
   async (lines, may) => {
     const { scaleId, flow } = await started();
+    await agreed(flow);
+    await flow.weigh(scaleId, 'arrival', 52);
+    await flow.move('strip-sand', override);
     await flow.weigh(scaleId, 'after-sanding', 45.2);
+    await flow.move('finish', override);
     await inscribe(flow, lines);
     await flow.grant('marking-approval');
     expect((await flow.note('lettering-applied')).outcome).toBe(may ? 'recorded' : 'refused');

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sendHome } from '../../../core/shop/orders/going-home.ts';
+import { cancelOrder, sendHome } from '../../../core/shop/orders/going-home.ts';
 import { nextReminder } from '../../../core/shop/orders/hold-days.ts';
 import { changeHold, holdOrder, releaseOrder, remind } from '../../../core/shop/orders/holds.ts';
 import { dayMs } from '../../support/clock.ts';
@@ -136,6 +136,19 @@ test('without a hold there is nothing to change, remind of or release', async ()
     async () => releaseOrder(shop.owner, await target(flow)),
   ])
     await expect(attempt()).rejects.toMatchObject({ code: 'CONFLICT' });
+});
+
+test('a cancelled request waits for nothing', async () => {
+  const { flow, shop } = await held();
+  await cancelOrder(shop.owner, { ...(await target(flow)), reason: 'never sent' });
+  await expect(
+    holdOrder(shop.owner, {
+      ...(await target(flow)),
+      kind: 'customer',
+      reason: 'no answer',
+      remindOn: null,
+    }),
+  ).rejects.toMatchObject({ code: 'CONFLICT' });
 });
 
 test('a second person on an older view is told; what was sent stays with its own hold', async () => {

@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
-import { editBow, getBow } from '../../../core/shop/bows/bows.ts';
+import { addBow, editBow, getBow } from '../../../core/shop/bows/bows.ts';
 import { addLimbSet, editLimbSet } from '../../../core/shop/bows/limb-sets.ts';
 import { addFinding } from '../../../core/shop/findings/findings.ts';
 import { setLimbSet } from '../../../core/shop/orders/limb-set.ts';
+import { identifyBow } from '../../../core/shop/orders/orders.ts';
 import { workOrderData } from '../../../core/shop/papers/work-order-data.ts';
 import { addReading, strikeOutReading } from '../../../core/shop/readings/readings.ts';
 import { getShop } from '../../../core/shop/setup/shop.ts';
@@ -262,4 +263,21 @@ test('moisture is taken only of a bow that shows wood or bamboo', async () => {
   });
   await weigh(9);
   expect((await job.flow.order()).readings[0]?.moisturePct).toBe(9);
+});
+
+test('limbs named on an order go with the bow they belong to', async () => {
+  const shop = await testShop();
+  const job = await takeDownOrder(shop, 'bolted three-piece');
+  const { id: limbSetId } = await add(job);
+  await nameLimbs(job, limbSetId, 'limbs-only');
+  const { card } = await job.flow.order();
+  const customerId = card.customerId ?? '';
+  const other = await addBow(shop.owner, { commandId: newCommandId(), customerId, ...bowFields });
+  await identifyBow(shop.owner, {
+    commandId: newCommandId(),
+    id: card.id,
+    rowVersion: card.rowVersion,
+    bowId: other.id,
+  });
+  expect(await job.flow.order()).toMatchObject({ limbSet: null, cameAs: 'whole-bow' });
 });

@@ -23,7 +23,7 @@ async function started() {
 
 test('tabs and line ends in a note, an answer, a repair and an inscription', async () => {
   const { shop, flow, readable } = await started();
-  await flow.note('condition', 'box\tcrushed\nbow\tfine');
+  await flow.note('target-feasible', 'box\tcrushed\nbow\tfine');
   expect(await readable()).toBe(true);
   const { id } = await addFinding(shop.owner, {
     commandId: newCommandId(),

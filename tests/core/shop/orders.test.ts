@@ -39,7 +39,7 @@ test('a refused move names every missing item and moves nothing', async () => {
   expect(result).toMatchObject({ outcome: 'refused' });
   if (result.outcome !== 'refused') throw new Error('moved');
   expect(result.missing.map((item) => item.item)).toEqual([
-    'arrived-on',
+    'box-opened',
     'condition',
     'belongings',
   ]);

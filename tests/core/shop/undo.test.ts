@@ -225,6 +225,36 @@ describe('refused', () => {
   });
 });
 
+test('a row that would refer to what was taken out since is not put back', async () => {
+  const kit = await undoShop();
+  const { client, customerId } = kit;
+  const first = newCommandId();
+  const wrong = await client.bows.add({ commandId: first, customerId, ...bowFields });
+  const right = await client.bows.add({ commandId: newCommandId(), customerId, ...bowFields });
+  const identify = async (bowId: string) => {
+    const commandId = newCommandId();
+    await client.orders.identifyBow({ commandId, ...(await orderAt(kit)), bowId });
+    return commandId;
+  };
+  await identify(wrong.id);
+  const corrected = await identify(right.id);
+  await undo(kit, first);
+  expect(await refused(kit, corrected)).toEqual({
+    code: 'CONFLICT',
+    message: 'What this would put back refers to something that is no longer there.',
+  });
+});
+
+test('a hold is taken back whatever was done meanwhile', async () => {
+  const kit = await undoShop();
+  await kit.flow.grant('alteration-acknowledgement');
+  await kit.place('weight-work');
+  const held = await did(kit, 'orders.hold');
+  await kit.flow.note('removal', 'upper, 1/64 per side');
+  await undo(kit, held);
+  expect((await kit.flow.order()).holds).toEqual([]);
+});
+
 describe('the order has gone on', () => {
   test('a gate was passed since; after a step back it may be undone again', async () => {
     const kit = await undoShop();

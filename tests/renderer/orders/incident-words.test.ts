@@ -35,7 +35,7 @@ test.each([
   ['2026-03-17', 'attention', 'file it until 17 Mar, 7 days left'],
   ['2026-03-11', 'attention', 'file it until 11 Mar, 1 day left'],
   ['2026-03-10', 'attention', 'file it until 10 Mar, today'],
-  ['2026-03-09', 'stop', 'the last day was 9 Mar'],
+  ['2026-03-09', 'attention', 'the last day was 9 Mar'],
 ] as const)('a claim until %s', (claimUntil, mark, words) => {
   expect(claimLine({ ...incident, claimUntil })).toEqual({
     mark,

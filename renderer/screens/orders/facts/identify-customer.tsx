@@ -2,9 +2,9 @@ import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { Stage } from '../../../../shared/stages.ts';
 import { api } from '../../../api/client.ts';
+import { FormBox } from '../../../parts/form-box.tsx';
 import { AddCustomer } from '../../customers/add-customer.tsx';
 import { CustomerSearch } from '../../intake/customer-search.tsx';
-import { FormBox } from '../form-box.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
 

@@ -2,7 +2,7 @@ import { Radio, Textarea } from '@mantine/core';
 import { useState } from 'react';
 import { findingGrade } from '../../../../shared/contract/findings.ts';
 import { api } from '../../../api/client.ts';
-import { FormBox } from '../form-box.tsx';
+import { FormBox } from '../../../parts/form-box.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
 import { noPlace, placeErrors, placeLine } from './finding-place.ts';

@@ -2,9 +2,9 @@ import { Button } from '@mantine/core';
 import { useRef, useState } from 'react';
 import type { DoneItem } from '../../../../shared/contract/undo.ts';
 import { momentText } from '../../../parts/days.ts';
+import { FormBox } from '../../../parts/form-box.tsx';
 import { hideUndoNotice } from '../../../parts/undo/showing.ts';
 import { useUndo } from '../../../parts/undo/use-undo.ts';
-import { FormBox } from '../form-box.tsx';
 import classes from '../order-page.module.css';
 import own from './history.module.css';
 

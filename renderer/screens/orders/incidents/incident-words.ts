@@ -44,7 +44,7 @@ export function claimLine(incident: Incident): ClaimLine | null {
   const day = fullDay(claimUntil);
   if (settledAt !== null) return { mark: null, text: `Claim${at}: not filed, until ${day}` };
   const left = daysUntil(claimUntil);
-  if (left < 0) return { mark: 'stop', text: `Claim${at}: the last day was ${day}` };
+  if (left < 0) return { mark: 'attention', text: `Claim${at}: the last day was ${day}` };
   const days = left === 0 ? 'today' : left === 1 ? '1 day left' : `${left} days left`;
   return {
     mark: left <= 7 ? 'attention' : null,

@@ -1,8 +1,8 @@
 import { Button, Textarea } from '@mantine/core';
 import { useState } from 'react';
 import { api } from '../../../api/client.ts';
+import { FormBox } from '../../../parts/form-box.tsx';
 import { Mark } from '../../../parts/mark.tsx';
-import { FormBox } from '../form-box.tsx';
 import type { Opening } from '../open-forms.ts';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { orpc } from '../../../api/client.ts';
 import type { CommandError } from '../../../parts/command-error.tsx';
 import { FieldGrid, WideField } from '../../../parts/fields.tsx';
-import { FormBox } from '../form-box.tsx';
+import { FormBox } from '../../../parts/form-box.tsx';
 import { type TaskFields, taskErrors } from './task-fields.ts';
 
 const nobody = { value: '', label: 'Whoever is there' };

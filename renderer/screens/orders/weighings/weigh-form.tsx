@@ -2,7 +2,7 @@ import { Textarea } from '@mantine/core';
 import { useEffect, useState } from 'react';
 import { decimal } from '../../../../shared/measure.ts';
 import { api } from '../../../api/client.ts';
-import { FormBox } from '../form-box.tsx';
+import { FormBox } from '../../../parts/form-box.tsx';
 import type { Opening } from '../open-forms.ts';
 import pageClasses from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';

@@ -1,1 +1,0 @@
-export { FormBox } from '../../parts/form-box.tsx';
