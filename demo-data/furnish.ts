@@ -166,7 +166,8 @@ export async function furnishDemo(shop: OpenShop, options: FurnishOptions): Prom
 /** How far the telling has come, by the shop's own calendar. */
 function progressOf(chronicle: Chronicle, options: FurnishOptions) {
   const [from, to] = [chronicle.workday(50, 8), chronicle.workday(1, 17)];
-  return (instantMs: number) => {
+  return () => {
+    const instantMs = Date.parse(chronicle.now());
     const share = Math.min(1, Math.max(0, (instantMs - from) / (to - from)));
     const day = new Date(instantMs).toLocaleDateString('en-US', { month: 'long', day: 'numeric' });
     return options.onProgress(0.1 + 0.88 * share, `The shop's last months: ${day}`);

@@ -1,5 +1,6 @@
 import { held, misread, reminded, undershot } from '../story/detours.ts';
 import type { Plan } from '../story/plan.ts';
+import { prepareWork } from '../story/weight-work.ts';
 
 /** Orders that are agreed, in weight work, or in strip and sand. */
 export const onTheBench: readonly Plan[] = [
@@ -14,6 +15,12 @@ export const onTheBench: readonly Plan[] = [
     belongings: ['String', 'Silencers', 'Sock'],
     weights: { arrival: 51.2 },
     privateNotes: 'Here once before for the grip: see the life of the bow.',
+    also: {
+      agreed: async function* (job) {
+        yield job.at(1, 15.7);
+        await prepareWork(job);
+      },
+    },
   },
   {
     bow: 'sedge',

@@ -17,7 +17,7 @@ async function advance(story: Story): Promise<Running | null> {
 export async function tellInOrder(
   chronicle: Chronicle,
   stories: readonly Story[],
-  onStep: (instantMs: number) => void | Promise<void>,
+  onStep: () => void | Promise<void>,
 ): Promise<void> {
   let running: Running[] = [];
   for (const story of stories) {
@@ -27,7 +27,7 @@ export async function tellInOrder(
   while (running.length > 0) {
     const first = running.reduce((a, b) => (b.next < a.next ? b : a));
     chronicle.goTo(first.next);
-    await onStep(first.next);
+    await onStep();
     const gone = await advance(first.story);
     running = running.flatMap((each) => (each === first ? (gone === null ? [] : [gone]) : [each]));
   }

@@ -54,19 +54,24 @@ async function bite(job: Job, place: number, before: number, after: number): Pro
   await weigh(job, 'work', after);
 }
 
+/** Measured, planned and accepted: nothing stands before the first bite any more. */
+export async function prepareWork(job: Job): Promise<void> {
+  await measure(job, 0, 'Before any work, over the old finish.');
+  await job.note(
+    'plan-accepted',
+    `Narrowing in ${Math.max(2, bites.length)} bites, stop about 2 lb above ${job.plan.target?.[0] ?? 0} lb: sanding takes the rest.`,
+    'owner',
+  );
+  await job.note('bare-glass', 'No thinning planned; finish stays on until the weight is near.');
+}
+
 /** Weight work, in ever smaller bites, stopping above the target. */
 export async function* weightWork(job: Job, days: readonly number[]): Story {
   const { plan } = job;
   const bites = plan.weights?.bites ?? [];
   const [first = 0, ...later] = days;
   yield job.at(first, 9.1);
-  await measure(job, 0, 'Before any work, over the old finish.');
-  await job.note(
-    'plan-accepted',
-    `Narrowing in ${Math.max(2, bites.length)} bites, stop about 2 lb above ${plan.target?.[0] ?? 0} lb: sanding takes the rest.`,
-    'owner',
-  );
-  await job.note('bare-glass', 'No thinning planned; finish stays on until the weight is near.');
+  await prepareWork(job);
   await job.move('weight-work');
   const perDay = Math.max(1, Math.ceil(bites.length / days.length));
   let before = plan.weights?.arrival ?? 0;

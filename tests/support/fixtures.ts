@@ -1,5 +1,6 @@
 import type { BowFields } from '../../shared/contract/bows.ts';
 import type { CustomerFields } from '../../shared/contract/customers.ts';
+import type { LimbSetFields } from '../../shared/contract/limb-sets.ts';
 import type { OrderFields } from '../../shared/contract/orders.ts';
 
 /** Invented people and bows, in no relation to anybody. */
@@ -79,4 +80,19 @@ export const orderFields: OrderFields = {
   shipTo: '',
   privateNotes: '',
   customerNotes: '',
+};
+
+/** Limbs of a take-down, marked on a riser of their own. */
+export const limbSetFields: LimbSetFields = {
+  name: 'long limbs',
+  upperSerial: 'U-7',
+  lowerSerial: 'L-7',
+  amoLengthIn: 62,
+  markedWeightLbf: 48,
+  markedDrawIn: 28,
+  markedDrawReference: 'amo',
+  riserName: 'Heron 17',
+  riserLengthIn: 17,
+  riserPadDeg: 14,
+  notes: '',
 };

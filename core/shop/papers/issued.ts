@@ -9,7 +9,7 @@ async function lastChangeAt(shop: OpenShop, orderId: string): Promise<string> {
     .selectFrom('order_history')
     .select((eb) => eb.fn.max('at').as('at'))
     .where('order_id', '=', orderId)
-    .where('kind', 'not in', ['paper', 'file', 'belonging-back'])
+    .where('kind', 'not in', ['paper', 'file', 'belonging-back', 'task'])
     .executeTakeFirst();
   return row?.at ?? '';
 }

@@ -142,7 +142,7 @@ test('the page of every order can be read, and every photograph belongs to an or
 });
 
 test('there is something late, due, waiting, coming and ready today', async () => {
-  const { items } = await getToday(owner(), { day: today });
+  const { items } = await getToday(owner(), today);
   expect(new Set(items.map((item) => item.group))).toEqual(
     new Set(['late', 'today', 'waiting', 'soon', 'ready']),
   );
@@ -151,17 +151,16 @@ test('there is something late, due, waiting, coming and ready today', async () =
 test('nothing was written but by commands: every record is what its changes add up to', () => {
   const last = rows(`SELECT table_name, row_id, before_json, after_json FROM command_change
     ORDER BY table_name, row_id, row_version`);
-  const state = new Map<string, string>();
+  const state = new Map<string, Row | null>();
   for (const { table_name, row_id, before_json, after_json } of last) {
     const key = `${table_name} ${row_id}`;
-    expect(before_json === null ? undefined : before_json, key).toEqual(state.get(key));
-    if (after_json !== null) state.set(key, String(after_json));
+    const row = (json: unknown): Row | null => JSON.parse(String(json));
+    expect(row(before_json), key).toEqual(state.get(key) ?? null);
+    state.set(key, row(after_json));
   }
   for (const table of new Set(last.map((row) => String(row.table_name)))) {
     for (const row of rows(`SELECT * FROM ${table}`)) {
-      expect(JSON.parse(state.get(`${table} ${row.id}`) ?? 'null'), `${table} ${row.id}`).toEqual(
-        row,
-      );
+      expect(state.get(`${table} ${row.id}`), `${table} ${row.id}`).toEqual(row);
     }
   }
 });

@@ -8,7 +8,7 @@ import { workOrderData } from '../../../core/shop/papers/work-order-data.ts';
 import { addReading, strikeOutReading } from '../../../core/shop/readings/readings.ts';
 import { getShop } from '../../../core/shop/setup/shop.ts';
 import type { LimbSetFields } from '../../../shared/contract/limb-sets.ts';
-import { bowFields } from '../../support/fixtures.ts';
+import { bowFields, limbSetFields as limbs } from '../../support/fixtures.ts';
 import {
   checkedScale,
   newCommandId,
@@ -17,20 +17,6 @@ import {
   testShop,
 } from '../../support/test-shop.ts';
 import { Flow } from '../../support/whole-flow.ts';
-
-const limbs: LimbSetFields = {
-  name: 'long limbs',
-  upperSerial: 'U-7',
-  lowerSerial: 'L-7',
-  amoLengthIn: 62,
-  markedWeightLbf: 48,
-  markedDrawIn: 28,
-  markedDrawReference: 'amo',
-  riserName: 'Heron 17',
-  riserLengthIn: 17,
-  riserPadDeg: 14,
-  notes: '',
-};
 
 async function takeDownOrder(shop: TestShop, takeDown: 'one-piece' | 'bolted three-piece') {
   const { id } = await takeIn(shop);
