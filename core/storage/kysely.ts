@@ -1,6 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import { Kysely, type LogEvent, SqliteDialect } from 'kysely';
 import type { Logger } from 'pino';
+import { withPreparedStatements } from './prepared.ts';
 import type { Tables } from './tables.ts';
 
 const slowMs = 40;
@@ -22,5 +23,8 @@ export function kyselyLog(log: Logger): (event: LogEvent) => void {
 
 /** Typed queries over an open connection. No plugins: they rewrite what people typed. */
 export function makeKysely(db: Database, log: (event: LogEvent) => void): Kysely<Tables> {
-  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: db }), log });
+  return new Kysely<Tables>({
+    dialect: new SqliteDialect({ database: withPreparedStatements(db) }),
+    log,
+  });
 }

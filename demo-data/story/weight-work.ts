@@ -59,7 +59,7 @@ export async function prepareWork(job: Job): Promise<void> {
   await measure(job, 0, 'Before any work, over the old finish.');
   await job.note(
     'plan-accepted',
-    `Narrowing in ${Math.max(2, bites.length)} bites, stop about 2 lb above ${job.plan.target?.[0] ?? 0} lb: sanding takes the rest.`,
+    `Narrowing in ${Math.max(2, job.plan.weights?.bites?.length ?? 0)} bites, stop about 2 lb above ${job.plan.target?.[0] ?? 0} lb: sanding takes the rest.`,
     'owner',
   );
   await job.note('bare-glass', 'No thinning planned; finish stays on until the weight is near.');

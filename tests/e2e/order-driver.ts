@@ -1,4 +1,5 @@
 import { expect, type Page } from './page.ts';
+import { UnpackingDriver } from './unpacking-driver.ts';
 
 /** Acts on the order page as a person would, by the words on the screen. */
 export class OrderDriver {
@@ -21,6 +22,15 @@ export class OrderDriver {
     await this.next.getByRole('listitem').filter({ hasText: words }).getByRole('button').click();
   }
 
+  /** Follows a missing item of the arrival, which leads to the unpacking table. */
+  async unpack(words: string): Promise<UnpackingDriver> {
+    await this.follow(words);
+    await expect(
+      this.page.getByRole('heading', { name: /At the unpacking table$/, level: 1 }),
+    ).toBeVisible();
+    return new UnpackingDriver(this.page);
+  }
+
   async gone(words: string): Promise<void> {
     await expect(this.next.getByRole('listitem').filter({ hasText: words })).toHaveCount(0);
   }
@@ -32,6 +42,17 @@ export class OrderDriver {
     await form.getByLabel('Note').fill(note);
     await form.getByRole('button', { name: 'Record', exact: true }).click();
     await this.gone(words);
+  }
+
+  /** Writes an entry that the bench log offers, whether a gate asks for it or not. */
+  async log(label: string, note = ''): Promise<void> {
+    const log = this.page.getByRole('region', { name: 'Bench log' });
+    await log.getByRole('button', { name: 'Record an entry' }).click();
+    const form = this.page.getByRole('form', { name: /^Record:/ });
+    await form.getByLabel('What').click();
+    await this.page.getByRole('option', { name: label, exact: true }).click();
+    await form.getByLabel('Note').fill(note);
+    await form.getByRole('button', { name: 'Record', exact: true }).click();
   }
 
   /** Asks the customer and writes down a yes by phone. */
@@ -54,10 +75,32 @@ export class OrderDriver {
     await expect(answering).toBeHidden();
   }
 
-  /** Weighs with the first pull dropped; the rest average to the given force. */
+  /** Asks for a consent that no gate names yet, from the list of consents. */
+  async ask(label: string): Promise<void> {
+    await this.page
+      .getByRole('region', { name: 'Consents' })
+      .getByRole('button', { name: /^Ask/ })
+      .first()
+      .click();
+    const asking = this.page.getByRole('dialog', { name: 'Ask the customer' });
+    await asking.getByLabel('What is asked').click();
+    await this.page.getByRole('option', { name: label }).click();
+    await this.finishAsking(label);
+  }
+
+  get weighing() {
+    return this.page.getByRole('form', { name: 'Weigh' });
+  }
+
+  /** Follows the missing item and weighs. */
   async weigh(words: string, forceLbf: number): Promise<void> {
     await this.follow(words);
-    const form = this.page.getByRole('form', { name: 'Weigh' });
+    await this.pull(forceLbf);
+  }
+
+  /** In the open form: the first pull is dropped, the rest average to the given force. */
+  async pull(forceLbf: number): Promise<void> {
+    const form = this.weighing;
     await form.getByLabel('Brace height').fill('7 1/4');
     await form.getByLabel('String', { exact: false }).first().fill('shop string');
     for (const [row, force] of [forceLbf + 2, forceLbf - 0.1, forceLbf + 0.1].entries()) {

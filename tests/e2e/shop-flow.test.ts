@@ -1,6 +1,6 @@
-import { readFileSync } from 'node:fs';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { decode, pagesOf, textOf } from '../core/papers/read-back.ts';
+import { bowBox, LeavingDriver } from './leaving-driver.ts';
 import { OrderDriver } from './order-driver.ts';
 import { type Page, expect as see } from './page.ts';
 import { Session } from './session.ts';
@@ -120,13 +120,18 @@ describe('a request becomes a shipped parcel', () => {
 
   test('the bow arrives, is agreed on and weighed', async () => {
     const order = new OrderDriver(session.page);
-    await order.record('when the box was opened', 'by post, box dry');
-    await order.record('Condition on arrival', 'clean, finish worn at the grip');
-    await order.record('Belongings', 'string, bow sock');
+    const table = await order.unpack('when the box was opened');
+    await session.accessible('unpacking table');
+    await table.box('clean, finish worn at the grip', 'tube with caps, box dry');
+    await table.cameAlong('String', 'Sock');
+    await table.lookedOver();
+    await table.strung();
+    await table.complete();
+    await session.picture('unpacking');
+    await table.backToTheOrder();
     await order.move('Arrived');
     await order.standsIn('Arrived');
     await session.accessible('order');
-    await order.record('Arrival check', 'straight, brace 7 1/4, string tracks the middle');
     await order.record('target can be reached', 'seven pounds of fifty-two, wide limbs');
     await order.consent('Price and scope');
     await order.consent('Alteration acknowledgement');
@@ -163,11 +168,8 @@ describe('a request becomes a shipped parcel', () => {
     const { page } = session;
     const order = new OrderDriver(page);
     const log = page.getByRole('region', { name: 'Bench log' });
-    await log.getByRole('button', { name: 'Record an entry' }).click();
     const form = page.getByRole('form', { name: /^Record:/ });
-    await form.getByLabel('What').click();
-    await page.getByRole('option', { name: 'Lettering applied' }).click();
-    await form.getByRole('button', { name: 'Record', exact: true }).click();
+    await order.log('Lettering applied');
     await see(log).toContainText('No lines given to write on the bow.');
     await form.getByRole('button', { name: 'Cancel' }).click();
 
@@ -176,68 +178,61 @@ describe('a request becomes a shipped parcel', () => {
     await page.getByLabel('Exactly as it shall read').fill('AMO 66"\n45# @ 28"');
     await page.getByRole('button', { name: 'Save the lines' }).click();
     await see(lines).toContainText('45# @ 28"');
-    await page
-      .getByRole('region', { name: 'Consents' })
-      .getByRole('button', { name: /^Ask/ })
-      .first()
-      .click();
-    const asking = page.getByRole('dialog', { name: 'Ask the customer' });
-    await asking.getByLabel('What is asked').click();
-    await page.getByRole('option', { name: 'Marking approval' }).click();
-    await order.finishAsking('Marking approval');
-
-    await log.getByRole('button', { name: 'Record an entry' }).click();
-    await form.getByLabel('What').click();
-    await page.getByRole('option', { name: 'Lettering applied' }).click();
-    await form.getByRole('button', { name: 'Record', exact: true }).click();
+    await order.ask('Marking approval');
+    await order.log('Lettering applied');
     await see(form).toBeHidden();
   });
 
-  test('it cures, passes the final check, is packed and its tag printed', async () => {
-    const { page, context } = session;
+  test('it cures and passes the final check, its belongings back in the box', async () => {
+    const { page } = session;
     const order = new OrderDriver(page);
+    const leaving = new LeavingDriver(page);
     await order.move('Cure');
     await order.standsIn('Cure');
     await order.record('string and flex', 'since Tuesday by the sheet');
     await order.move('Final check');
     await order.standsIn('Final check');
-    await order.record('Not flexed twenty times', 'fades and tips sound');
-    await order.record('markings not looked over', 'clean in raking light');
-    await order.record('Belongings not ticked', 'string, sock');
+    await order.weigh('Weighed at the marked draw', 45.2);
+    await session.accessible('order in final check');
+    await leaving.allInOrder();
+    await leaving.backInTheBox('String', 'Sock');
     await order.record('Not paid', 'paid by card');
     await order.record('safe to wrap', 'since Friday by the sheet');
     await order.move('Packed');
     await order.standsIn('Packed');
+  });
 
-    const papers = page.getByRole('region', { name: 'Papers' });
-    await papers.getByRole('button', { name: 'Shipping tag' }).click();
-    const dialog = page.getByRole('dialog');
-    await see(dialog.locator('canvas').first()).toBeVisible();
+  test('its tag is printed, with address and numbers that a scanner reads', async () => {
+    const { page } = session;
+    const leaving = new LeavingDriver(page);
+    await leaving.openPaper('Shipping tag');
     await session.accessible('paper preview');
     await session.picture('shipping-tag');
-    const downloading = page.waitForEvent('download');
-    await dialog.getByRole('button', { name: 'Save' }).click();
-    const download = await downloading;
-    expect(download.suggestedFilename()).toBe('26-0001 shipping tag.pdf');
-    const bytes = new Uint8Array(readFileSync(await download.path()));
+    const { name, bytes } = await leaving.savePaper();
+    expect(name).toBe('26-0001 shipping tag.pdf');
     const [sheet] = await pagesOf(bytes);
     if (sheet === undefined) throw new Error('the tag has no page');
     const codes = await decode(sheet);
     expect(codes.map((code) => code.text)).toEqual(['26-0001', '26-0001']);
-    expect(await textOf(bytes)).toContain('12 Orchard Road');
-
-    const opening = context.waitForEvent('page');
-    await dialog.getByRole('button', { name: 'Print' }).click();
-    await (await opening).close();
-    await page.keyboard.press('Escape');
-    await see(papers).toContainText(/printed/);
+    const text = await textOf(bytes);
+    expect(text).toContain('12 Orchard Road');
+    expect(text).not.toContain('DO NOT STRING OR DRAW');
+    await leaving.printPaper();
   });
 
-  test('it ships, and its whole story is there', async () => {
+  test('the box is held against a carrier, it ships, and its whole story is there', async () => {
     const { page } = session;
     const order = new OrderDriver(page);
-    await order.record('carrier limits', '66 x 5 x 5 in, 5 lb');
-    await order.record('tracking number', 'Postal ground 9400 1');
+    const leaving = new LeavingDriver(page);
+    await leaving.parcel({ ...bowBox, weightLb: '80', lengthIn: '120' });
+    await see(order.next).toContainText('The carrier does not take this box.');
+    await order.follow('does not take this box');
+    const form = page.getByRole('form', { name: 'Parcel going out' });
+    await form.getByLabel('Length, inches').fill('70');
+    await form.getByLabel('Weight, pounds').fill('4.5');
+    await see(form).toContainText('Postal ground takes this parcel');
+    await form.getByRole('button', { name: 'Save the parcel' }).click();
+    await order.gone('does not take this box');
     await order.move('Shipped');
     await see(order.next).toContainText('The bow has left the shop.');
     await session.restart('SIGKILL');

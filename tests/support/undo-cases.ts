@@ -27,7 +27,7 @@ export const arrivalFields: ArrivalFields = {
   note: '',
 };
 
-const limbs = {
+export const limbs = {
   name: 'Medium limbs',
   upperSerial: 'U1',
   lowerSerial: 'L1',
@@ -96,7 +96,7 @@ async function orderAt(kit: UndoShop) {
   return { id, rowVersion: await version() };
 }
 
-async function limbSet(kit: UndoShop) {
+export async function limbSet(kit: UndoShop) {
   const { bow } = await kit.client.bows.get({ id: kit.bowId });
   await kit.client.bows.edit({
     commandId: newCommandId(),

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { orderFields } from '../../support/fixtures.ts';
 import { newCommandId } from '../../support/test-shop.ts';
+import { limbSet } from '../../support/undo-cases.ts';
 import { type UndoShop, undoShop } from '../../support/undo-shop.ts';
 import { did, find, moved, orderAt, refused, undo } from '../../support/undo-steps.ts';
 
@@ -61,7 +63,65 @@ describe('the order has gone on', () => {
   });
 });
 
+describe('what belongs to another bow, other limbs or another owner', () => {
+  test('a strike-out is undone once the exchange in between is undone too', async () => {
+    const kit = await undoShop();
+    const struck = await did(kit, 'readings.strikeOut');
+    const exchanged = await did(kit, 'orders.identifyBow');
+    await undo(kit, exchanged);
+    await undo(kit, struck);
+    expect((await kit.flow.order()).readings[0]?.struckReason).toBeNull();
+  });
+
+  test('a bow that was weighed on the order stays on it', async () => {
+    const kit = await undoShop();
+    const exchanged = await did(kit, 'orders.identifyBow');
+    await kit.flow.weigh(kit.scaleId, 'arrival', 52);
+    expect((await refused(kit, exchanged)).message).toMatch(/already weighed or looked over/);
+  });
+
+  test('limbs that were weighed stay the limbs of the order', async () => {
+    const kit = await undoShop();
+    const { id: limbSetId } = await limbSet(kit);
+    const commandId = newCommandId();
+    const chosen = { limbSetId, cameAs: 'whole-bow' as const };
+    await kit.client.orders.setLimbSet({ commandId, ...(await orderAt(kit)), ...chosen });
+    await kit.flow.weigh(kit.scaleId, 'arrival', 52);
+    const { write } = kit.shop.core.shop();
+    await write.updateTable('reading').set({ limb_set_id: limbSetId }).execute();
+    expect((await refused(kit, commandId)).message).toMatch(/limbs on this order were already/);
+  });
+
+  test('an owner stays with a bow that is on another order by now', async () => {
+    const kit = await undoShop();
+    const given = await did(kit, 'orders.identifyCustomer');
+    const { card } = await kit.flow.order();
+    await kit.client.intake.submit({
+      commandId: newCommandId(),
+      draftId: null,
+      customer: { is: 'known', id: card.customerId ?? '' },
+      bow: { is: 'known', id: kit.bowId },
+      order: orderFields,
+      startsAt: 'requested',
+      cameBy: 'phone',
+    });
+    expect((await refused(kit, given)).message).toMatch(/has the same bow/);
+  });
+});
+
 describe('moves', () => {
+  test('a step back is judged by its gates, not by what was done meanwhile', async () => {
+    const kit = await undoShop();
+    await kit.place('strip-sand');
+    await kit.flow.grant('alteration-acknowledgement');
+    const commandId = newCommandId();
+    const back = { to: 'weight-work' as const, reason: 'a little more' };
+    await kit.client.orders.move({ commandId, ...(await orderAt(kit)), ...back });
+    const bite = await kit.flow.note('removal', 'upper, 1/64 per side');
+    expect(bite.outcome).toBe('recorded');
+    expect((await refused(kit, commandId)).message).toMatch(/cannot go back to "Strip & sand": /);
+  });
+
   const back = async (kit: UndoShop) => {
     await moved(kit, 'in-mail');
     await moved(kit, 'arrived');

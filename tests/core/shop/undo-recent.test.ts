@@ -57,6 +57,14 @@ describe('recent', () => {
     ]);
   });
 
+  test('names a move by where it went, not by what the owner let pass', async () => {
+    const kit = await undoShop();
+    await moved(kit, 'in-mail');
+    const [item] = await kit.client.undo.recent({ of: await moved(kit, 'arrived') });
+    expect(item?.what).toBe('In the mail to Arrived');
+    expect(item?.historyIds.length).toBeGreaterThan(1);
+  });
+
   test('says in words what taking it back does', async () => {
     const kit = await undoShop();
     const effect = async (of: string) => (await kit.client.undo.recent({ of }))[0]?.effect;

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { undoable } from '../../../core/shop/undo/undoable.ts';
+import { orderFields } from '../../support/fixtures.ts';
 import { newCommandId } from '../../support/test-shop.ts';
-import { arrivalFields, undoCases } from '../../support/undo-cases.ts';
+import { arrivalFields, limbs, undoCases } from '../../support/undo-cases.ts';
 import { type UndoShop, undoShop } from '../../support/undo-shop.ts';
 import { did, edit, editBow, find, orderAt, refused, undo } from '../../support/undo-steps.ts';
 
@@ -31,6 +32,30 @@ describe('stop findings', () => {
     expect(findings[0]).toMatchObject({ grade: 'stop', resolvedAt: null, resolvedHow: null });
     const stale = kit.client.orders.move({ commandId: newCommandId(), ...seen, to: 'in-mail' });
     await expect(stale).rejects.toMatchObject({ code: 'STALE' });
+  });
+
+  test('one that was noted before the bow was known keeps stopping that bow', async () => {
+    const kit = await undoShop();
+    const { client, bowId, customerId } = kit;
+    const { id, rowVersion } = await client.intake.submit({
+      commandId: newCommandId(),
+      draftId: null,
+      customer: { is: 'known', id: customerId },
+      bow: { is: 'later' },
+      order: orderFields,
+      startsAt: 'requested',
+      cameBy: 'parcel',
+    });
+    const commandId = newCommandId();
+    await client.orders.identifyBow({ commandId, id, rowVersion, bowId });
+    const { write } = kit.shop.core.shop();
+    const finding = { orderId: id, grade: 'stop' as const, place: 'lower tip', note: 'a crack' };
+    await client.findings.add({ commandId: newCommandId(), ...finding });
+    // As it is where the box was opened before anybody knew which bow was in it.
+    await write.updateTable('finding').set({ bow_id: null }).execute();
+    expect((await refused(kit, commandId)).message).toBe(
+      'A stop finding stands on this bow: lower tip.',
+    );
   });
 
   test('damage done here stays, with its stop', async () => {
@@ -148,6 +173,13 @@ describe('one at a time', () => {
     const renamed = await did(kit, 'carriers.edit');
     await kit.client.carriers.addUsual({ commandId: newCommandId() });
     expect((await refused(kit, renamed)).message).toMatch(/another carrier named/);
+  });
+
+  test('two limb sets of one name could not be told apart', async () => {
+    const kit = await undoShop();
+    const renamed = await did(kit, 'limbSets.edit');
+    await kit.client.limbSets.add({ commandId: newCommandId(), bowId: kit.bowId, ...limbs });
+    expect((await refused(kit, renamed)).message).toMatch(/another limb set named "Medium limbs"/);
   });
 
   test('a list that came along and nothing that came along do not both stand', async () => {
