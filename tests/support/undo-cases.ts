@@ -1,202 +1,30 @@
-import type { ArrivalFields } from '../../shared/contract/arrival.ts';
 import { bowFields, customerFields, orderFields } from './fixtures.ts';
-import { fileOf, jpegPicture } from './pictures.ts';
 import { newCommandId } from './test-shop.ts';
+import {
+  arrivalFields,
+  carrier,
+  entry,
+  finding,
+  hold,
+  incident,
+  limbSet,
+  limbs,
+  listed,
+  offer,
+  orderAt,
+  parcel,
+  picture,
+  reason,
+  stations,
+  table,
+  task,
+  weighing,
+} from './undo-preparing.ts';
 import type { UndoShop } from './undo-shop.ts';
 
 /** Does one thing with the given command id. What has to be there first was done before. */
 export type Act = (commandId: string) => Promise<unknown>;
 type Case = (kit: UndoShop) => Promise<Act>;
-
-export const arrivalFields: ArrivalFields = {
-  openedOn: '2026-03-02',
-  cameBy: 'parcel',
-  packaging: 'Stiff tube, both caps taped',
-  packagingKept: true,
-  packagingDamaged: false,
-  condition: 'Dry, two scuffs on the riser',
-  nothingCameAlong: false,
-  restingSince: null,
-  lookedOver: true,
-  strung: 'strung',
-  notStrungBecause: '',
-  alignment: 'Limbs in line with the riser',
-  braceIn: 7.25,
-  tillerIn: 0.125,
-  stringTrack: 'Down the middle of both limbs',
-  note: '',
-};
-
-export const limbs = {
-  name: 'Medium limbs',
-  upperSerial: 'U1',
-  lowerSerial: 'L1',
-  amoLengthIn: 66,
-  markedWeightLbf: 52,
-  markedDrawIn: 28,
-  markedDrawReference: 'amo' as const,
-  riserName: 'own',
-  riserLengthIn: 18,
-  riserPadDeg: 12,
-  notes: '',
-};
-
-const parcel = {
-  direction: 'out' as const,
-  carrierId: null,
-  carrierName: 'Postal ground',
-  shape: 'box' as const,
-  lengthIn: 72,
-  widthIn: 6,
-  heightIn: 6,
-  weightLb: 6,
-  declaredCents: 60_000,
-  valueEvidence: 'receipt',
-  insured: true,
-  tracking: 'T-1',
-  shippedOn: null,
-  deliveredOn: null,
-  note: '',
-};
-
-const stations = [0, 6, 12].map((fromFadeIn) => ({
-  limb: 'upper' as const,
-  fromFadeIn,
-  widthIn: 1.25,
-  thicknessIn: 0.4,
-  surface: 'bare' as const,
-}));
-
-async function table(kit: UndoShop) {
-  const { client, orderId } = kit;
-  const { id, rowVersion } = await client.arrival.record({
-    commandId: newCommandId(),
-    orderId,
-    rowVersion: null,
-    ...arrivalFields,
-  });
-  return { id, rowVersion };
-}
-
-async function listed(kit: UndoShop) {
-  const { added } = await kit.client.arrival.addBelongings({
-    commandId: newCommandId(),
-    orderId: kit.orderId,
-    what: ['String', 'Sock'],
-  });
-  const [first] = added;
-  if (first === undefined) throw new Error('nothing was listed');
-  return first;
-}
-
-const at = (kit: UndoShop) => ({ id: kit.orderId, version: kit.version });
-
-async function orderAt(kit: UndoShop) {
-  const { id, version } = at(kit);
-  return { id, rowVersion: await version() };
-}
-
-export async function limbSet(kit: UndoShop) {
-  const { bow } = await kit.client.bows.get({ id: kit.bowId });
-  await kit.client.bows.edit({
-    commandId: newCommandId(),
-    id: kit.bowId,
-    rowVersion: bow.rowVersion,
-    ...bowFields,
-    takeDown: 'bolted three-piece',
-  });
-  return kit.client.limbSets.add({ commandId: newCommandId(), bowId: kit.bowId, ...limbs });
-}
-
-async function entry(kit: UndoShop) {
-  const result = await kit.flow.note('last-grit', 'limbs 320, riser 220');
-  if (result.outcome !== 'recorded') throw new Error('the entry was refused');
-  return { id: result.id, rowVersion: result.rowVersion };
-}
-
-const finding = (kit: UndoShop, grade: 'cosmetic' | 'watch' | 'stop') => ({
-  orderId: kit.orderId,
-  grade,
-  place: 'upper fade',
-  note: 'a fine line',
-});
-
-async function picture(kit: UndoShop) {
-  return kit.client.attachments.add({
-    commandId: newCommandId(),
-    file: fileOf(await jpegPicture(), 'bow.jpg'),
-    about: 'bow',
-    orderId: kit.orderId,
-    bowId: null,
-    findingId: null,
-    incidentId: null,
-    shipmentId: null,
-    caption: '',
-  });
-}
-
-async function task(kit: UndoShop) {
-  return kit.client.tasks.add({
-    commandId: newCommandId(),
-    orderId: kit.orderId,
-    what: 'Ring the customer',
-    dueOn: '2026-03-05',
-    forPersonId: null,
-  });
-}
-
-async function carrier(kit: UndoShop) {
-  await kit.client.carriers.addUsual({ commandId: newCommandId() });
-  const [first] = await kit.client.carriers.list();
-  if (first === undefined) throw new Error('no carrier');
-  return first;
-}
-
-async function incident(kit: UndoShop) {
-  const { id, rowVersion } = await kit.client.incidents.record({
-    commandId: newCommandId(),
-    orderId: kit.orderId,
-    kind: 'damaged-here',
-    happenedOn: '2026-03-01',
-    what: 'Fell off the bench',
-    place: 'lower tip',
-    claimWith: '',
-    claimUntil: null,
-  });
-  const told = {
-    what: 'Fell off the bench',
-    claimWith: '',
-    claimUntil: null,
-    claimFiledOn: null,
-    claimNumber: '',
-    ownerToldOn: '2026-03-02',
-    ownerToldHow: 'phone',
-    remedy: 'New tip overlay, free',
-  };
-  return { id, rowVersion, told };
-}
-
-async function offer(kit: UndoShop) {
-  await kit.flow.weigh(kit.scaleId, 'after-sanding', 42);
-  return {
-    orderId: kit.orderId,
-    offer: 'price' as const,
-    priceChangeCents: -2000,
-    words: 'Twenty off',
-  };
-}
-
-async function hold(kit: UndoShop) {
-  await kit.client.orders.hold({
-    commandId: newCommandId(),
-    ...(await orderAt(kit)),
-    kind: 'customer',
-    reason: 'waiting for the answer',
-    remindOn: null,
-  });
-}
-
-const reason = 'the customer changed their mind';
 
 /** Every command that may be taken back, done once in a shop of its own. */
 export const undoCases: Record<string, Case> = {
@@ -458,27 +286,8 @@ export const undoCases: Record<string, Case> = {
     kit.client.readings.add({
       commandId,
       orderId: kit.orderId,
-      phase: 'arrival',
-      drawReference: 'amo',
-      limbSetId: null,
-      riserNote: '',
       scaleId: kit.scaleId,
-      rigZeroLbf: 0,
-      braceIn: 7.25,
-      stringNote: 'own string',
-      stringTrack: '',
-      supportPoint: 'throat',
-      pullPoint: 'nock point',
-      tillerIn: null,
-      temperatureF: null,
-      moisturePct: null,
-      strungMinutes: null,
-      flexedFirst: true,
-      note: '',
-      pulls: [
-        { drawIn: 28, forceLbf: 52 },
-        { drawIn: 28, forceLbf: 51.5 },
-      ],
+      ...weighing,
     }),
   'readings.strikeOut': async (kit) => {
     const { id, rowVersion } = await kit.flow.weigh(kit.scaleId, 'arrival', 52);
