@@ -1,6 +1,5 @@
 /** How the trade writes weights and lengths. Text only; nothing here computes a bow. */
 
-const sixteenths = 16;
 const glyphs: Record<string, string> = {
   '1/4': '¼',
   '1/2': '½',
@@ -25,15 +24,15 @@ export function decimal(value: number, digits = 1): string {
   return String(Number(value.toFixed(digits)));
 }
 
-/** Inches to the nearest sixteenth, as a rule is read: `7 1/4`, `1/16`, `28`. */
-export function inchFraction(inches: number): string {
-  const total = Math.round(Math.abs(inches) * sixteenths);
+/** Inches to the nearest sixteenth, or other part, as a rule is read: `7 1/4`, `1/16`, `28`. */
+export function inchFraction(inches: number, parts = 16): string {
+  const total = Math.round(Math.abs(inches) * parts);
   const sign = inches < 0 && total > 0 ? '-' : '';
-  const whole = Math.floor(total / sixteenths);
-  const rest = total % sixteenths;
+  const whole = Math.floor(total / parts);
+  const rest = total % parts;
   if (rest === 0) return `${sign}${whole}`;
-  const divisor = gcd(rest, sixteenths);
-  const fraction = `${rest / divisor}/${sixteenths / divisor}`;
+  const divisor = gcd(rest, parts);
+  const fraction = `${rest / divisor}/${parts / divisor}`;
   return whole === 0 ? `${sign}${fraction}` : `${sign}${whole} ${fraction}`;
 }
 
@@ -43,7 +42,11 @@ export function inchGlyph(inches: number): string {
 }
 
 /** Draw weight as written on a bow: `45# @ 28"`. Always with the draw length it was measured at. */
-export function weightAtDraw(forceLbf: number, drawIn: number): string {
+export function weightAtDraw(
+  forceLbf: number,
+  drawIn: number,
   // Four decimals hold a sixteenth exactly: a draw a hair off 28 in must not read as 28 in.
-  return `${decimal(forceLbf)}# @ ${decimal(drawIn, 4)}"`;
+  drawText = decimal(drawIn, 4),
+): string {
+  return `${decimal(forceLbf)}# @ ${drawText}"`;
 }

@@ -83,7 +83,7 @@ export const comingIn: readonly Plan[] = [
   {
     bow: 'harrier',
     services: ['reduce-weight', 're-mark', 'grip-rest'],
-    days: { requested: 16, mailed: 12, opened: 8, asked: 6 },
+    days: { requested: 13, mailed: 9, opened: 4, asked: 2 },
     promised: 12,
     dollars: 275,
     cameBy: 'mail',
@@ -108,7 +108,7 @@ export const comingIn: readonly Plan[] = [
     dollars: 150,
     cameBy: 'unannounced box',
     belongings: ['Rest', 'Silencers'],
-    packaging: 'Long box, newspaper, a letter without a telephone number.',
+    packaging: 'Long box, newspaper, a letter without a telephone number',
     pictures: ['packing paper'],
     justOpened: true,
     also: {

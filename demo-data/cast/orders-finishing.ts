@@ -16,7 +16,7 @@ export const finishingOff: readonly Plan[] = [
     weights: { arrival: 37.5, sanded: 36.4 },
     also: {
       sanded: async function* (job) {
-        yield job.at(3, 9.1);
+        yield job.at(1, 9.1);
         await enterFinish(job);
         await giveLines(job);
       },

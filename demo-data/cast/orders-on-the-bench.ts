@@ -45,7 +45,7 @@ export const onTheBench: readonly Plan[] = [
           kind: 'material',
           reason: 'Hardener lot out of date; a new one is on the way.',
           on: 11,
-          remindIn: -1,
+          remindIn: 2,
         }),
     },
   },
@@ -132,7 +132,7 @@ export const onTheBench: readonly Plan[] = [
       asked: 20,
       answered: 17,
       work: [9, 8],
-      sanded: 5,
+      sanded: 3,
     },
     promised: 4,
     dollars: 230,
@@ -143,7 +143,7 @@ export const onTheBench: readonly Plan[] = [
     also: {
       sanded: (job) =>
         undershot(job, {
-          on: 4,
+          on: 2,
           cents: -4_000,
           words:
             'Sanding took more than we allowed for. Keep it at this weight for 40 dollars less.',

@@ -136,13 +136,14 @@ export function tip(look: BowLook, cracked: boolean): string {
       `M${from} 450 C ${from + 20} ${450 - edge(from) * 0.9} ${from + 90} ${450 - edge(from + 90)} ${from + 130} ${450 - edge(from + 130)} L 860 ${450 - edge(860)} L 960 412 L 1000 450 L 960 488 L 860 ${450 + edge(860)} L ${from + 130} ${450 + edge(from + 130)} C ${from + 90} ${450 + edge(from + 90)} ${from + 20} ${450 + edge(from) * 0.9} ${from} 450 Z`,
       `fill="${colour}" ${filter}`,
     );
-  const face = look.glass === null || look.glass === 'clear' ? woods[look.limb] : facingOf(look);
+  const shown = look.glass === null || look.glass === 'clear';
+  const face = shown ? woods[look.limb] : facingOf(look);
   const groove = (side: number) =>
     `<path d="M790 ${450 + side * (edge(790) + 6)} C 812 ${450 + side * 60} 822 ${450 + side * 46} 850 ${450 + side * 34}" stroke="#0f0c0a" stroke-width="24" fill="none" stroke-linecap="round" opacity="0.85"/>` +
     `<path d="M780 ${450 + side * (edge(780) + 2)} C 804 ${450 + side * 62} 812 ${450 + side * 50} 838 ${450 + side * 38}" stroke="#e9dfcb" stroke-width="3" fill="none" opacity="0.5"/>`;
   return (
     shadow(whole, 12, 26, 14, 0.55) +
-    shape(whole, `fill="${face}" filter="url(#wood)"`) +
+    shape(whole, `fill="${face}"${shown ? ' filter="url(#wood)"' : ''}`) +
     step(500, woods[look.accent], 'filter="url(#fine)"') +
     step(522, '#efe6d2') +
     step(536, woods.ebony, 'filter="url(#fine)"') +

@@ -77,6 +77,9 @@ export async function* packing(job: Job, daysAgo: number): Story {
   if (order.card.goingHome === null) await job.move('packed', 'office');
 }
 
+/** Working days until a parcel is noted as delivered. */
+const daysOnTheWay = 4;
+
 /** The parcel, from its measuring to the day it left. */
 export async function* shipping(job: Job, daysAgo: number | undefined): Story {
   const { chronicle, plan } = job;
@@ -104,15 +107,24 @@ export async function* shipping(job: Job, daysAgo: number | undefined): Story {
   yield job.at(daysAgo, 15.5);
   await printTag(job);
   const { card } = await job.order();
-  await editShipment(job.as('office'), {
-    ...job.command(),
-    id: shipment.id,
-    rowVersion: shipment.rowVersion,
+  const sent = {
     ...parcel,
     tracking: `DEMO ${card.number.replace('-', ' ')} 0001`,
     shippedOn: chronicle.today,
-  });
+  };
+  const change = (rowVersion: number, deliveredOn: string | null) =>
+    editShipment(job.as('office'), {
+      ...job.command(),
+      ...sent,
+      id: shipment.id,
+      rowVersion,
+      deliveredOn,
+    });
+  const { rowVersion } = await change(shipment.rowVersion, null);
   await job.move('shipped', 'office');
+  if (daysAgo <= daysOnTheWay) return;
+  yield job.at(daysAgo - daysOnTheWay, 9.3);
+  await change(rowVersion, chronicle.today);
 }
 
 /** The tag that goes on the box; on the way home of an unsafe bow it carries the warning. */

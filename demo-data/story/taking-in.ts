@@ -48,7 +48,7 @@ function seenAtOnce(job: Job) {
   const { plan, chronicle } = job;
   return {
     openedOn: chronicle.today,
-    packaging: plan.packaging ?? (plan.cameBy === 'walk-in' ? 'Carried in, no box.' : 'Long box.'),
+    packaging: plan.packaging ?? (plan.cameBy === 'walk-in' ? 'Carried in, no box' : 'Long box'),
     condition: plan.condition ?? 'Dry and clean, finish worn, nothing loose.',
     belongings: [...(plan.belongings ?? [])],
     nothingCameAlong: (plan.belongings ?? []).length === 0,

@@ -14,7 +14,7 @@ function opened(job: Job): ArrivalFields {
   return {
     openedOn: job.chronicle.today,
     cameBy: 'Parcel carrier, left at the office door',
-    packaging: plan.packaging ?? 'Long cardboard box, paper around the limbs.',
+    packaging: plan.packaging ?? 'Long cardboard box, paper around the limbs',
     packagingDamaged: plan.boxDamaged ?? false,
     condition: plan.condition ?? 'Dry and clean, finish worn, nothing loose.',
     nothingCameAlong: (plan.belongings ?? []).length === 0,
@@ -77,7 +77,7 @@ async function openBox(job: Job): Promise<void> {
   await job.photograph(plan.limbsOnly === undefined ? 'unstrung' : 'limbs', 'As it came out');
   for (const subject of plan.pictures ?? []) {
     const about = subject === 'bill' ? 'value' : subject === 'packing paper' ? 'packaging' : 'bow';
-    await job.photograph(subject, subject, { about });
+    await job.photograph(subject, subject.charAt(0).toUpperCase() + subject.slice(1), { about });
   }
 }
 

@@ -12,6 +12,7 @@ import { openHold, releaseHold } from './open-hold.ts';
 import { routeOf, servicesOf } from './order-json.ts';
 import { readOrder } from './order-row.ts';
 import { handoverOf, optionsOf, routeFor, routeHome } from './route.ts';
+import { refuseUnsafeTarget } from './safe-target.ts';
 
 type Inputs = ContractInputs['orders'];
 
@@ -106,6 +107,7 @@ export function takeUpAgain(ctx: ShopContext, input: Inputs['takeUpAgain']): Pro
     const order = await readOrder(trx.db, input.id, input.rowVersion);
     trx.about({ orderId: order.id, bowId: order.bow_id });
     refuseTakingUp(order);
+    if (closedStages.includes(order.stage)) await refuseUnsafeTarget(trx, order);
     const to = restartsAt(order);
     const isMoved = to !== order.stage;
     const row = await trx.update('shop_order', order.id, order.row_version, {

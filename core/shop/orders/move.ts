@@ -9,6 +9,7 @@ import { moveForward, placeOrder, standing } from './forward.ts';
 import { openHold } from './open-hold.ts';
 import { routeOf } from './order-json.ts';
 import { readOrder } from './order-row.ts';
+import { refuseUnsafeTarget } from './safe-target.ts';
 
 type MoveInput = ContractInputs['orders']['move'];
 
@@ -49,6 +50,7 @@ async function moveBack(
     });
   }
   refuseReopening(ctx, order);
+  if (closedStages.includes(order.stage)) await refuseUnsafeTarget(trx, order);
   return placeOrder(trx, ctx, order, input.to, input.reason);
 }
 

@@ -12,18 +12,9 @@ import { routeOf } from './order-json.ts';
 import { orderColumns, readOrder, refuseOddTarget } from './order-row.ts';
 import { routeAfterEdit } from './reroute.ts';
 import { optionsOf } from './route.ts';
+import { safeDrawOf } from './safe-target.ts';
 
 type Inputs = ContractInputs['orders'];
-
-export async function safeDrawOf(trx: CommandTransaction, order: OrderRow): Promise<number | null> {
-  if (order.bow_id === null) return null;
-  const bow = await trx.db
-    .selectFrom('bow')
-    .select('max_safe_draw_in')
-    .where('id', '=', order.bow_id)
-    .executeTakeFirstOrThrow();
-  return bow.max_safe_draw_in;
-}
 
 export function editOrder(ctx: ShopContext, input: Inputs['edit']): Promise<Changed> {
   const { commandId, id, rowVersion, ...fields } = input;

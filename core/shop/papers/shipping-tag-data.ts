@@ -5,6 +5,7 @@ import type { Party, ShippingTagData } from '../../papers/data.ts';
 import { dollars } from '../consents/subject.ts';
 import { addressLines } from '../setup/address.ts';
 import { sizeWords } from '../shipments/words.ts';
+import { nameOnPapers } from './shop-name.ts';
 
 /** Carrier and box of the parcel on its way out; private to the shop but for carrier and tracking. */
 function parcelLines(
@@ -51,7 +52,7 @@ function recipient(order: OrderDetail, shop: ShopDetails): Party {
     const [name = '', ...lines] = order.shipTo.trim().split('\n');
     return { name, lines };
   }
-  if (customer === null) return { name: shop.name, lines: addressLines(shop.address) };
+  if (customer === null) return { name: nameOnPapers(shop), lines: addressLines(shop.address) };
   if (customer.address.street === '' || customer.address.city === '') {
     throw new ShopError(
       'UNPRINTABLE',
@@ -73,7 +74,7 @@ export function shippingTagData(
     ...choice,
     number: order.card.number,
     from: {
-      name: shop.name,
+      name: nameOnPapers(shop),
       lines: [...addressLines(shop.address), shop.phone].filter((line) => line !== ''),
     },
     to: recipient(order, shop),

@@ -11,6 +11,7 @@ import { dayOf } from '../day.ts';
 import { phaseWords } from '../readings/phases.ts';
 import { addressLines } from '../setup/address.ts';
 import { cautionsFor } from './cautions.ts';
+import { nameOnPapers } from './shop-name.ts';
 
 /** Left out where nobody knows: a blank fact teaches nothing. */
 function glassFacts({ faces }: NonNullable<OrderDetail['bow']>): [string, string][] {
@@ -96,7 +97,7 @@ export function workOrderData(
   return {
     ...choice,
     shop: {
-      name: shop.name,
+      name: nameOnPapers(shop),
       lines: addressLines(shop.address),
       phone: shop.phone,
       email: shop.email,

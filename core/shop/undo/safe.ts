@@ -1,5 +1,5 @@
 import { ShopError } from '../../../shared/errors.ts';
-import { stageLabels } from '../../../shared/stages.ts';
+import { closedStages, stageLabels } from '../../../shared/stages.ts';
 import type { CommandTransaction } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
@@ -7,8 +7,9 @@ import { gatesAhead } from '../orders/forward.ts';
 import { refuseLate, refuseSharedBow } from '../orders/identify-customer.ts';
 import { refuseWeighed } from '../orders/limb-set.ts';
 import { refuseReopening, refuseWhileHeld } from '../orders/move.ts';
-import { readOrder, refuseOddTarget } from '../orders/order-row.ts';
-import { refuseExchange, safeDrawOf } from '../orders/orders.ts';
+import { readOrder } from '../orders/order-row.ts';
+import { refuseExchange } from '../orders/orders.ts';
+import { refuseUnsafeTarget } from '../orders/safe-target.ts';
 import { changes, type Done, type RowWrite } from './done.ts';
 import { refuseUnsafeRow } from './safe-rows.ts';
 import { stagesOf } from './words.ts';
@@ -85,11 +86,9 @@ async function refuseUnsafeOrder(
   write: RowWrite,
 ): Promise<void> {
   const order = await readOrder(trx.db, write.id);
-  if (changes(write, 'target_draw_in', 'target_weight_lbf', 'bow_id')) {
-    refuseOddTarget(
-      { targetWeightLbf: order.target_weight_lbf, targetDrawIn: order.target_draw_in },
-      await safeDrawOf(trx, order),
-    );
+  const reopens = changes(write, 'stage') && !closedStages.includes(order.stage);
+  if (reopens || changes(write, 'target_draw_in', 'target_weight_lbf', 'bow_id')) {
+    await refuseUnsafeTarget(trx, order);
   }
   await refuseSkippedGates(trx, ctx, order, write);
 }

@@ -6,6 +6,8 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { Core } from '../../../core/host/core.ts';
 import { boardCards } from '../../../core/shop/orders/board.ts';
 import { getOrder } from '../../../core/shop/orders/detail.ts';
+import { shippingTagData } from '../../../core/shop/papers/shipping-tag-data.ts';
+import { workOrderData } from '../../../core/shop/papers/work-order-data.ts';
 import { getShop } from '../../../core/shop/setup/shop.ts';
 import { getToday } from '../../../core/shop/today/today.ts';
 import type { ShopContext } from '../../../core/storage/context.ts';
@@ -139,6 +141,17 @@ test('the page of every order can be read, and every photograph belongs to an or
   }
   expect(values('SELECT count(*) FROM attachment')[0]).toBeGreaterThan(40);
   expect(values('SELECT count(*) FROM attachment WHERE order_id IS NULL')).toEqual([0]);
+});
+
+test('its papers say that they are of a demo', async () => {
+  const ctx = owner();
+  const details = await getShop(ctx);
+  const order = await getOrder(ctx, String(values('SELECT id FROM shop_order LIMIT 1')[0]));
+  const printedAt = ctx.now();
+  const tag = shippingTagData(order, details, { format: '4x6', copy: 'parcel', printedAt });
+  const paper = workOrderData(order, details, { format: 'letter', copy: 'bench', printedAt });
+  expect(tag.from.name).toBe('DEMO - Larkmere Bow Bench');
+  expect(paper.shop.name).toBe('DEMO - Larkmere Bow Bench');
 });
 
 test('there is something late, due, waiting, coming and ready today', async () => {

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { editBow } from '../../../core/shop/bows/bows.ts';
 import { boardCards } from '../../../core/shop/orders/board.ts';
 import { cancelOrder, sendHome, takeUpAgain } from '../../../core/shop/orders/going-home.ts';
 import { holdOrder } from '../../../core/shop/orders/holds.ts';
@@ -7,7 +8,7 @@ import { setHandover, setStripFirst } from '../../../core/shop/orders/reroute.ts
 import { routeFor, routeHome } from '../../../core/shop/orders/route.ts';
 import { finalCheckItems } from '../../../shared/final-checklist.ts';
 import type { GoingHome } from '../../../shared/stages.ts';
-import { orderFields } from '../../support/fixtures.ts';
+import { bowFields, orderFields } from '../../support/fixtures.ts';
 import {
   checkedScale,
   newCommandId,
@@ -243,4 +244,29 @@ test('an older view does not send home, take up or cancel', async () => {
     () => cancelOrder(shop.owner, { ...old, reason }),
   ])
     await expect(attempt()).rejects.toMatchObject({ code: 'STALE' });
+});
+
+test('an order that left is not reopened with a target past what its bow may now be drawn to', async () => {
+  const shop = await testShop();
+  const { id } = await takeIn(shop);
+  const flow = new Flow(shop, id);
+  await cancelOrder(shop.owner, {
+    commandId: newCommandId(),
+    id,
+    rowVersion: (await flow.order()).card.rowVersion,
+    reason: 'never came',
+  });
+  const { bow } = await flow.order();
+  await editBow(shop.owner, {
+    commandId: newCommandId(),
+    id: bow?.id ?? '',
+    rowVersion: bow?.rowVersion ?? 0,
+    ...bowFields,
+    markedDrawIn: 26,
+    maxSafeDrawIn: 27,
+  });
+  const rowVersion = (await flow.order()).card.rowVersion;
+  await expect(
+    takeUpAgain(shop.owner, { commandId: newCommandId(), id, rowVersion, reason: 'it came' }),
+  ).rejects.toMatchObject({ code: 'BAD_INPUT', message: expect.stringContaining('safe draw') });
 });

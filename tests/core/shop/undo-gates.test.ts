@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { orderFields } from '../../support/fixtures.ts';
 import { newCommandId } from '../../support/test-shop.ts';
-import { limbSet } from '../../support/undo-cases.ts';
+import { limbSet, weighing } from '../../support/undo-preparing.ts';
 import { type UndoShop, undoShop } from '../../support/undo-shop.ts';
 import { did, find, moved, orderAt, refused, undo } from '../../support/undo-steps.ts';
 
@@ -86,9 +86,9 @@ describe('what belongs to another bow, other limbs or another owner', () => {
     const commandId = newCommandId();
     const chosen = { limbSetId, cameAs: 'whole-bow' as const };
     await kit.client.orders.setLimbSet({ commandId, ...(await orderAt(kit)), ...chosen });
-    await kit.flow.weigh(kit.scaleId, 'arrival', 52);
-    const { write } = kit.shop.core.shop();
-    await write.updateTable('reading').set({ limb_set_id: limbSetId }).execute();
+    const { orderId, scaleId } = kit;
+    const weighed = { commandId: newCommandId(), orderId, scaleId, ...weighing, limbSetId };
+    await kit.client.readings.add(weighed);
     expect((await refused(kit, commandId)).message).toMatch(/limbs on this order were already/);
   });
 

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { undoable } from '../../../core/shop/undo/undoable.ts';
 import { orderFields } from '../../support/fixtures.ts';
 import { newCommandId } from '../../support/test-shop.ts';
-import { arrivalFields, limbs, undoCases } from '../../support/undo-cases.ts';
+import { undoCases } from '../../support/undo-cases.ts';
+import { arrivalFields, limbs } from '../../support/undo-preparing.ts';
 import { type UndoShop, undoShop } from '../../support/undo-shop.ts';
 import { did, edit, editBow, find, orderAt, refused, undo } from '../../support/undo-steps.ts';
 
@@ -119,6 +120,13 @@ describe('safe draw', () => {
     const done = await editBow(kit, { maxSafeDrawIn: 30 });
     await edit(kit, { targetDrawIn: 29.5 });
     expect((await refused(kit, done)).message).toMatch(/plans a draw of 29.5"/);
+  });
+
+  test('a cancelled request is not taken up again past what the bow can take by now', async () => {
+    const kit = await undoShop();
+    const cancelled = await did(kit, 'orders.cancel');
+    await editBow(kit, { maxSafeDrawIn: 27, markedDrawIn: 27 });
+    expect((await refused(kit, cancelled)).message).toMatch(/28" is past the bow's maximum/);
   });
 
   test('a weighing past it does not count again', async () => {

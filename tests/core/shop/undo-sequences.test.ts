@@ -1,9 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { closedStages } from '../../../shared/stages.ts';
 import { bowFields, customerFields, orderFields } from '../../support/fixtures.ts';
 import { recordRows } from '../../support/table-rows.ts';
 import { newCommandId } from '../../support/test-shop.ts';
-import { arrivalFields } from '../../support/undo-cases.ts';
+import { arrivalFields, weighing } from '../../support/undo-preparing.ts';
 import { type UndoShop, undoShop } from '../../support/undo-shop.ts';
 
 /** One thing to try; `n` varies what is written. Refusals are part of a shop's day. */
@@ -58,8 +59,12 @@ const acts: Record<string, Act> = {
     if (await isHeld(kit)) return;
     await kit.client.orders.cancel({ commandId, ...(await orderAt(kit)), reason: 'never sent' });
   },
-  takeUp: async (kit, commandId) =>
-    kit.client.orders.takeUpAgain({ commandId, ...(await orderAt(kit)), reason: 'it came' }),
+  // A target that no longer fits the bow is changed before the request is taken up again.
+  takeUp: async (kit, commandId) => {
+    const { targetDrawIn, bow } = await kit.flow.order();
+    if ((targetDrawIn ?? 0) > (bow?.maxSafeDrawIn ?? 40)) return;
+    await kit.client.orders.takeUpAgain({ commandId, ...(await orderAt(kit)), reason: 'it came' });
+  },
   hold: async (kit, commandId) =>
     kit.client.orders.hold({
       commandId,
@@ -106,23 +111,8 @@ const acts: Record<string, Act> = {
     kit.client.readings.add({
       commandId,
       orderId: kit.orderId,
-      phase: 'arrival',
-      drawReference: 'amo',
-      limbSetId: null,
-      riserNote: '',
       scaleId: kit.scaleId,
-      rigZeroLbf: 0,
-      braceIn: 7.25,
-      stringNote: 'own string',
-      stringTrack: '',
-      supportPoint: 'throat',
-      pullPoint: 'nock point',
-      tillerIn: null,
-      temperatureF: null,
-      moisturePct: null,
-      strungMinutes: null,
-      flexedFirst: true,
-      note: '',
+      ...weighing,
       pulls: [0, 1].map(() => ({ drawIn: 24 + (n % 6), forceLbf: 40 + n })),
     }),
   strikeWeighing: async (kit, commandId, n) => {
@@ -225,6 +215,7 @@ async function openHolds(kit: UndoShop): Promise<number> {
   return (await kit.flow.order()).holds.filter((hold) => hold.releasedAt === null).length;
 }
 
+/** Open orders that plan a draw past what their bow can take. */
 async function plannedPast(kit: UndoShop): Promise<number> {
   const { read } = kit.shop.core.shop();
   const rows = await read
@@ -232,6 +223,7 @@ async function plannedPast(kit: UndoShop): Promise<number> {
     .innerJoin('bow', 'bow.id', 'shop_order.bow_id')
     .select('shop_order.id')
     .whereRef('shop_order.target_draw_in', '>', 'bow.max_safe_draw_in')
+    .where('shop_order.stage', 'not in', closedStages)
     .execute();
   return rows.length;
 }
@@ -272,6 +264,7 @@ describe('a day in the shop', () => {
           if (next === undefined) break;
           const before = await recordRows(kit.shop);
           const stops = await openStops(kit);
+          const past = await plannedPast(kit);
           const undone = await kit.client.undo
             .undo({ commandId: newCommandId(), of: next.commandId })
             .then(
@@ -284,7 +277,7 @@ describe('a day in the shop', () => {
           }
           expect(await openStops(kit)).toBeGreaterThanOrEqual(stops);
           expect(await openHolds(kit)).toBeLessThanOrEqual(1);
-          expect(await plannedPast(kit)).toBe(0);
+          expect(await plannedPast(kit)).toBeLessThanOrEqual(past);
         }
       }),
       runs,
