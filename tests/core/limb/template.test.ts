@@ -34,7 +34,7 @@ function randomLimb(seed: number): TemplateLimb {
     fromFadeIn += i === 0 ? 1 : 2 + random() * 4;
     const side = () => {
       const present = 0.3 + random() * 0.6;
-      const uncut = i === 0 || random() < 0.3;
+      const uncut = i === 0 || random() < 0.5;
       return { present, next: uncut ? present : present * (0.8 + 0.2 * random()) };
     };
     const [left, right] = [side(), side()];
@@ -102,9 +102,12 @@ describe('between the stations', () => {
   });
 
   test('a step that meets a station up to rounding is that station', () => {
-    const stations = upper.stations.map((one, i) => ({ ...one, fromFadeIn: i * 0.3 * 10 }));
-    const { outline } = templateOffsets({ ...upper, stations }, { everyIn: 0.1 });
-    expect(outline).toHaveLength(151);
+    // 3 x 0.3 falls a hair short of 0.9.
+    const places = [0, 0.9, 3.3, 9, 15, 21.3];
+    const stations = upper.stations.map((one, i) => ({ ...one, fromFadeIn: places[i] ?? 0 }));
+    const { outline } = templateOffsets({ ...upper, stations }, { everyIn: 0.3 });
+    expect(outline).toHaveLength(72);
+    expect(outline.map((point) => point.fromFadeIn)).toEqual(expect.arrayContaining(places));
   });
 
   test('every edge keeps between its stations and runs one way; nothing is added', () => {
@@ -130,6 +133,9 @@ describe('between the stations', () => {
           }
           const least = Math.min(...stretch.map((point) => point[side].offIn));
           expect(least, `seed ${seed}`).toBeGreaterThanOrEqual(0);
+          const uncut = [from, to].every((one) => one.presentIn[side] === one.newIn[side]);
+          const most = Math.max(...stretch.map((point) => point[side].offIn));
+          if (uncut) expect(most, `seed ${seed}`).toBe(0);
         }
       }
     }
