@@ -1,13 +1,13 @@
-import { ShopError } from '../../shared/errors.ts';
-import { decimal, weightAtDraw } from '../../shared/measure.ts';
+import { decimal } from '../../shared/measure.ts';
 import { amoAtNock } from './draw-length.ts';
+import {
+  type ForceReading,
+  inches,
+  longestDrawIn,
+  readingsInOrder,
+  refuse,
+} from './force-readings.ts';
 import { type Knot, type MonotoneCubic, monotoneCubic } from './monotone-cubic.ts';
-
-export interface ForceReading {
-  /** AMO, inches. */
-  drawIn: number;
-  forceLbf: number;
-}
 
 /** Weight of a modelled bow at an AMO draw, lbf. */
 export type ModelledForce = (drawIn: number) => number;
@@ -55,51 +55,10 @@ export const longestExtrapolationIn = 1;
 const modelStepIn = 0.25;
 /** Up to here the curves of the published straight bows come back within 1 % of full weight. */
 const longestGapIn = 4;
-const longestDrawIn = 60;
-
-const inches = (lengthIn: number) => `${decimal(lengthIn, 4)} in`;
-
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
 
 /** Work or stored energy in ft lbf from in lbf. */
 export function ftLbfFromInLbf(inLbf: number): number {
   return inLbf / 12;
-}
-
-function refuseOdd(readings: readonly ForceReading[]): void {
-  if (readings.length === 0) refuse('readings', 'Weigh the bow at one draw length at least.');
-  for (const { drawIn, forceLbf } of readings) {
-    if (!(drawIn > 0 && drawIn <= longestDrawIn)) {
-      refuse(
-        'readings',
-        `A draw length must lie between 0 and ${longestDrawIn} in, not ${drawIn}.`,
-      );
-    }
-    if (!(forceLbf > 0 && Number.isFinite(forceLbf))) {
-      refuse('readings', `The weight at ${inches(drawIn)} must be over 0 lb.`);
-    }
-  }
-}
-
-/** Repeats at one draw averaged, shortest draw first. */
-function averaged(readings: readonly ForceReading[]): ForceReading[] {
-  return [...Map.groupBy(readings, ({ drawIn }) => drawIn)]
-    .sort(([a], [b]) => a - b)
-    .map(([drawIn, at]) => ({
-      drawIn,
-      forceLbf: at.reduce((sum, { forceLbf }) => sum + forceLbf, 0) / at.length,
-    }));
-}
-
-function refuseFalling(readings: readonly ForceReading[]): void {
-  for (const [i, after] of readings.entries()) {
-    const before = readings[i - 1] ?? after;
-    if (after.forceLbf >= before.forceLbf) continue;
-    const [from, to] = [before, after].map((one) => weightAtDraw(one.forceLbf, one.drawIn));
-    refuse('readings', `The weight falls from ${from} to ${to}: weigh again at both.`);
-  }
 }
 
 function bracedPoint(braceIn: number | null, firstDrawIn: number): Knot | null {
@@ -287,9 +246,7 @@ export function fitForceDraw(
   given: readonly ForceReading[],
   options: ForceDrawOptions = {},
 ): ForceDraw {
-  refuseOdd(given);
-  const readings = averaged(given);
-  refuseFalling(readings);
+  const readings = readingsInOrder(given);
   const [first, last] = [readings[0]?.drawIn ?? 0, readings.at(-1)?.drawIn ?? 0];
   const brace = bracedPoint(options.braceIn ?? null, first);
   const shape = shapeOf(readings, brace, options.modelledForceAt ?? null);

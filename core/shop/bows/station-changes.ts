@@ -1,5 +1,5 @@
 import type { Station } from '../../../shared/contract/geometry.ts';
-import { decimal, difference } from '../../../shared/measure.ts';
+import { decimal, difference, inchFraction } from '../../../shared/measure.ts';
 
 export interface StationChange {
   widthChangeIn: number | null;
@@ -10,23 +10,9 @@ export interface StationChange {
 /** Stations an eighth apart or closer are taken for the same place on the limb (common practice). */
 const samePlaceIn = 1 / 8;
 
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
-}
-
-/** To the nearest 64th, as a steel rule reads a width: `3/64`, `1 1/32`. */
-function sixtyFourths(inches: number): string {
-  const total = Math.round(Math.abs(inches) * 64);
-  const whole = Math.floor(total / 64);
-  const rest = total % 64;
-  if (rest === 0) return String(whole);
-  const divisor = gcd(rest, 64);
-  return `${whole === 0 ? '' : `${whole} `}${rest / divisor}/${64 / divisor}`;
-}
-
 function widthText(changeIn: number): string {
   if (Math.round(Math.abs(changeIn) * 64) === 0) return '';
-  return `${sixtyFourths(changeIn)}" ${changeIn < 0 ? 'narrower' : 'wider'}`;
+  return `${inchFraction(Math.abs(changeIn), 64)}" ${changeIn < 0 ? 'narrower' : 'wider'}`;
 }
 
 function thicknessText(changeIn: number | null): string {

@@ -1,10 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type ForceReading,
-  fitForceDraw,
-  ftLbfFromInLbf,
-  weightsBeside28,
-} from '../../../core/limb/force-draw.ts';
+import { fitForceDraw, ftLbfFromInLbf, weightsBeside28 } from '../../../core/limb/force-draw.ts';
+import type { ForceReading } from '../../../core/limb/force-readings.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import { seededRandom } from '../../support/random.ts';
 
