@@ -72,6 +72,27 @@ function lookOf(sketch: BowSketch, made: BowFields['construction']): BowLook {
   };
 }
 
+/** A pair of limbs with the riser it was marked on. */
+export const limbSet = (
+  name: string,
+  marked: number,
+  serials: readonly [string, string],
+  riserName: string,
+  riserLengthIn: number,
+): LimbSetFields => ({
+  name,
+  upperSerial: serials[0],
+  lowerSerial: serials[1],
+  amoLengthIn: 60,
+  markedWeightLbf: marked,
+  markedDrawIn: 28,
+  markedDrawReference: 'amo',
+  riserName,
+  riserLengthIn,
+  riserPadDeg: 12,
+  notes: '',
+});
+
 /** A bow with everything that follows from what was sketched. Lengths are common practice for its kind. */
 export function makeBow(key: string, sketch: BowSketch): DemoBow {
   const made = sketch.made ?? 'glass-laminated';

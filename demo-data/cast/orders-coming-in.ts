@@ -112,8 +112,16 @@ export const comingIn: readonly Plan[] = [
     pictures: ['packing paper'],
     justOpened: true,
     also: {
-      opened: (job) =>
-        reminded(job, 1, 0, 'Look the bow over after its rest, then write to the sender.'),
+      opened: async function* (job) {
+        yield job.at(1, 16.1);
+        await job.find({
+          grade: 'stop',
+          place: 'upper limb, belly glass at the fade',
+          note: 'Lifted over three inches; a 5 thou feeler goes in. Seen as it came out of the paper.',
+          picture: 'lifted glass',
+        });
+        yield* reminded(job, 1, 0, 'Look over the rest of the bow, then write to the sender.');
+      },
     },
   },
   {

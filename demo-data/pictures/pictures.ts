@@ -1,11 +1,13 @@
 import { between, type Seeded, seedOf } from '../seeded.ts';
-import { chrysals, markings, tip, upperFade, wornFinish } from './close-ups.ts';
+import { upperFade } from './fade.ts';
+import { chrysals, markings, wornFinish } from './limb-face.ts';
 import type { BowLook } from './look.ts';
 import { pencil, steelRule } from './materials.ts';
 import { bill, box, packingPaper } from './packing.ts';
 import { photograph, type Scene } from './photograph.ts';
 import { looseLimbs, sideView } from './side-view.ts';
 import { onTheWall } from './tillering-wall.ts';
+import { tip } from './tip.ts';
 
 type Draw = (look: BowLook, random: Seeded) => Scene;
 

@@ -59,6 +59,24 @@ function termsOf(job: Job, isGoingHome: boolean): string {
   return isGoingHome ? 'Return postage only, paid by card.' : 'Balance paid by card.';
 }
 
+/** What the parcel is before it has a number. */
+async function parcelOf(job: Job) {
+  const { carrierId, name } = await job.cast.carrier();
+  return {
+    carrierId,
+    carrierName: name,
+    shape: 'box' as const,
+    ...boxFor(job),
+    declaredCents: job.plan.dollars * 250,
+    valueEvidence: 'Photographs on arrival; value as the customer stated it.',
+    insured: true,
+    tracking: '',
+    shippedOn: null,
+    deliveredOn: null,
+    note: '',
+  };
+}
+
 /** Everything back in the box, paid, wrapped and measured. */
 export async function* packing(job: Job, daysAgo: number): Story {
   yield job.at(daysAgo, 11.2);
@@ -82,21 +100,7 @@ const daysOnTheWay = 4;
 
 /** The parcel, from its measuring to the day it left. */
 export async function* shipping(job: Job, daysAgo: number | undefined): Story {
-  const { chronicle, plan } = job;
-  const { carrierId, name } = await job.cast.carrier();
-  const parcel = {
-    carrierId,
-    carrierName: name,
-    shape: 'box' as const,
-    ...boxFor(job),
-    declaredCents: plan.dollars * 250,
-    valueEvidence: 'Photographs on arrival; value as the customer stated it.',
-    insured: true,
-    tracking: '',
-    shippedOn: null,
-    deliveredOn: null,
-    note: '',
-  };
+  const parcel = await parcelOf(job);
   const shipment = await recordShipment(job.as('office'), {
     ...job.command(),
     orderId: job.orderId,
@@ -110,7 +114,7 @@ export async function* shipping(job: Job, daysAgo: number | undefined): Story {
   const sent = {
     ...parcel,
     tracking: `DEMO ${card.number.replace('-', ' ')} 0001`,
-    shippedOn: chronicle.today,
+    shippedOn: job.chronicle.today,
   };
   const change = (rowVersion: number, deliveredOn: string | null) =>
     editShipment(job.as('office'), {
@@ -124,7 +128,7 @@ export async function* shipping(job: Job, daysAgo: number | undefined): Story {
   await job.move('shipped', 'office');
   if (daysAgo <= daysOnTheWay) return;
   yield job.at(daysAgo - daysOnTheWay, 9.3);
-  await change(rowVersion, chronicle.today);
+  await change(rowVersion, job.chronicle.today);
 }
 
 /** The tag that goes on the box; on the way home of an unsafe bow it carries the warning. */

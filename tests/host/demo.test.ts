@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { Core } from '../../core/host/core.ts';
 import { demoFolderOf } from '../../core/host/demo.ts';
-import { type Client, httpDoor } from '../support/doors.ts';
+import { startProgram, stopProgram } from '../e2e/program.ts';
+import { type Client, httpClient, httpDoor } from '../support/doors.ts';
 import { shopFields } from '../support/fixtures.ts';
 import { newCommandId } from '../support/new-command-id.ts';
 import { tempFolder } from '../support/temp-folder.ts';
@@ -37,10 +38,28 @@ const kept = (folder: string) =>
     .filter((name) => !/^(logs|shop\.(lock|sqlite-))/.test(name))
     .sort();
 
+/** A program of its own that is ended as a power cut would, with the demo shop half made. */
+async function killedHalfway(own: string): Promise<void> {
+  const program = await startProgram(own);
+  onTestFinished(() => {
+    program.child.kill('SIGKILL');
+  });
+  const token = new URL(program.url).hash.replace('#token=', '');
+  const client = httpClient(new URL('/', program.url).href, token, '');
+  await vi.waitFor(async () => expect((await client.system.status()).isNew).toBe(true), {
+    timeout: 20_000,
+  });
+  await client.system.openDemo();
+  await filledTo(client, 0.12);
+  await stopProgram(program, 'SIGKILL');
+}
+
 test('a filling that is cut off is made anew, and the own folder stays as it was', {
   timeout: patience,
 }, async () => {
   const own = join(tempFolder(), 'shop');
+  await killedHalfway(own);
+  expect(kept(demoFolderOf(own))).toContain('shop.sqlite');
   const { core, client } = await programAt(own);
   const before = kept(own);
   expect(await client.system.openDemo()).toMatchObject({ dataFolder: demoFolderOf(own) });
@@ -62,6 +81,7 @@ test('a filling that is cut off is made anew, and the own folder stays as it was
     .client(people[0]?.id ?? '')
     .orders.board({ includeClosed: true });
   expect(new Set(orders.map((order) => order.number)).size).toBe(orders.length);
+  expect(orders.length).toBeGreaterThan(25);
   await expect(client.system.openDemo()).rejects.toMatchObject({ code: 'CONFLICT' });
 
   expect(await client.system.leaveDemo()).toMatchObject({ dataFolder: own, isNew: true });
