@@ -8,6 +8,7 @@ import { Page } from '../../parts/page.tsx';
 import { Panel } from '../../parts/panel.tsx';
 import { PhotoStrip } from '../../parts/photos/photo-strip.tsx';
 import { TwoColumns } from '../../parts/two-columns.tsx';
+import { ChangesPanel } from '../../parts/undo/changes-panel.tsx';
 import { BowFactsPanel } from './bow-facts-panel.tsx';
 import { BowLife } from './bow-life.tsx';
 import { bowTitle, markedText } from './bow-text.ts';
@@ -84,6 +85,7 @@ function Known({ data }: { data: Life }) {
           <>
             <BowFactsPanel bow={bow} />
             <LimbSetsPanel bow={bow} limbSets={limbSets} />
+            <ChangesPanel of={{ bowId: bow.id }} />
           </>
         }
       />

@@ -11,6 +11,7 @@ import { Page } from '../../parts/page.tsx';
 import { Panel } from '../../parts/panel.tsx';
 import { LinkRow, Rows } from '../../parts/rows.tsx';
 import { TwoColumns } from '../../parts/two-columns.tsx';
+import { ChangesPanel } from '../../parts/undo/changes-panel.tsx';
 import { AddBow } from '../bows/add-bow.tsx';
 import { bowTitle, markedText } from '../bows/bow-text.ts';
 import { CustomerFactsPanel } from './customer-facts-panel.tsx';
@@ -77,7 +78,12 @@ function Known({ data }: { data: ContractOutputs['customers']['get'] }) {
             </Panel>
           </>
         }
-        right={<CustomerFactsPanel customer={customer} mayEdit={who?.role !== 'bench'} />}
+        right={
+          <>
+            <CustomerFactsPanel customer={customer} mayEdit={who?.role !== 'bench'} />
+            <ChangesPanel of={{ customerId: customer.id }} />
+          </>
+        }
       />
       <AddBow
         opened={adding}

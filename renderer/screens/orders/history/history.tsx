@@ -6,12 +6,13 @@ import { orpc } from '../../../api/client.ts';
 import { momentText } from '../../../parts/days.ts';
 import { ErrorNote } from '../../../parts/notes.tsx';
 import { Panel } from '../../../parts/panel.tsx';
+import lines from '../../../parts/undo/done-lines.module.css';
+import { UndoLine } from '../../../parts/undo/undo-line.tsx';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { doneByLine } from './done-lines.ts';
-import { UndoLine } from './undo-line.tsx';
 
-const firstShown = 30;
+const firstShown = 6;
 
 /** What happened to the order, newest first: who, what, and why, with the way to take it back. */
 export function History() {
@@ -28,14 +29,16 @@ export function History() {
       {recent.error === null ? null : (
         <ErrorNote error={recent.error} onAgain={() => void recent.refetch()} />
       )}
-      <ul className={classes.list}>
+      <ul className={lines.list}>
         {shown.map((item) => (
-          <li key={item.id} className={classes.item}>
-            <span className={classes.quiet}>
-              {momentText(item.at)}, {item.personName}
-            </span>
-            <p className={classes.words}>{item.summary}</p>
-            {item.reason === null ? null : <p className={classes.words}>Reason: {item.reason}</p>}
+          <li key={item.id} className={lines.line}>
+            <div className={lines.said}>
+              <span className={classes.quiet}>
+                {momentText(item.at)}, {item.personName}
+              </span>
+              <p className={classes.words}>{item.summary}</p>
+              {item.reason === null ? null : <p className={classes.words}>Reason: {item.reason}</p>}
+            </div>
             <Done item={done.get(item.id)} />
           </li>
         ))}

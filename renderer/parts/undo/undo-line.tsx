@@ -1,14 +1,13 @@
 import { Button } from '@mantine/core';
 import { useRef, useState } from 'react';
-import type { DoneItem } from '../../../../shared/contract/undo.ts';
-import { momentText } from '../../../parts/days.ts';
-import { FormBox } from '../../../parts/form-box.tsx';
-import { hideUndoNotice } from '../../../parts/undo/showing.ts';
-import { useUndo } from '../../../parts/undo/use-undo.ts';
-import classes from '../order-page.module.css';
-import own from './history.module.css';
+import type { DoneItem } from '../../../shared/contract/undo.ts';
+import { momentText } from '../days.ts';
+import { FormBox } from '../form-box.tsx';
+import { hideUndoNotice } from './showing.ts';
+import classes from './undo-line.module.css';
+import { useUndo } from './use-undo.ts';
 
-/** Whether a line of the history can be taken back, was, or why it cannot. */
+/** Whether something that was done can be taken back, was, or why it cannot. */
 export function UndoLine({ item }: { item: DoneItem }) {
   if (item.undoneAt !== null) {
     return <p className={classes.quiet}>Undone {momentText(item.undoneAt)}</p>;
@@ -16,8 +15,8 @@ export function UndoLine({ item }: { item: DoneItem }) {
   if (item.canUndo) return <UndoHere item={item} />;
   if (item.why === null) return null;
   return (
-    <details className={own.why}>
-      <summary className={own.ask} aria-label={`Cannot be undone: ${item.what}`}>
+    <details className={classes.why}>
+      <summary className={classes.ask} aria-label={`Cannot be undone: ${item.what}`}>
         Cannot be undone
       </summary>
       <p className={classes.words}>{item.why}</p>
