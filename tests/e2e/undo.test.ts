@@ -1,5 +1,6 @@
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { orderFields } from '../support/fixtures.ts';
+import { newCommandId } from '../support/new-command-id.ts';
 import { expect as see } from './page.ts';
 import { type SeededShop, seedShop } from './seeded-shop.ts';
 import { Session } from './session.ts';
@@ -88,6 +89,7 @@ test('the history undoes for longer, says what goes back, and says why where it 
   await see(history.getByText('Undone: Put on hold').first()).toBeVisible();
   await see(history.getByText(/^Undone \d/).first()).toBeVisible();
   expect(await openHolds()).toEqual([]);
+  await history.getByRole('button', { name: /^Show all/ }).click();
   await history.getByText('Cannot be undone').last().click();
   await see(history.getByText(/An order number is never used twice/)).toBeVisible();
 });
@@ -134,4 +136,26 @@ test('a refusal is said where it was asked for', async () => {
   await see(notice()).toContainText('changed the hold since');
   expect(await openHolds()).toHaveLength(1);
   expect(session.troubles()).toEqual([]);
+});
+
+test("a change of a bow stands on the bow's page and is taken back there", async () => {
+  const { page } = session;
+  const { bow } = await shop.client.bows.get({ id: shop.bowId });
+  const { id, rowVersion, createdAt: _, customerId: __, ...fields } = bow;
+  await shop.client.bows.edit({
+    commandId: newCommandId(),
+    id,
+    rowVersion,
+    ...fields,
+    serial: 'X-9',
+  });
+  await page.goto(session.at(`bows/${shop.bowId}`));
+  const changes = page.getByRole('region', { name: 'Changes' });
+  await changes
+    .getByRole('button', { name: /^Undo: / })
+    .first()
+    .click();
+  await changes.getByRole('button', { name: 'Undo', exact: true }).click();
+  await see(changes).toContainText('Undone');
+  expect((await shop.client.bows.get({ id: shop.bowId })).bow.serial).toBe(bow.serial);
 });
