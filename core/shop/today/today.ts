@@ -4,6 +4,7 @@ import type { ContractOutputs } from '../../../shared/contract/types.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { StoredConsent } from '../consents/stored.ts';
 import { addDays } from '../day.ts';
+import { type OrderFacts, readManyFacts } from '../gates/facts.ts';
 import type { GateFacts } from '../gates/gate-facts.ts';
 import { routeOf } from '../orders/order-json.ts';
 import { nextStage } from '../orders/route.ts';
@@ -13,7 +14,6 @@ import { type Unanswered, unanswered } from './consents.ts';
 import { openHold } from './holds.ts';
 import { openIncident } from './incidents.ts';
 import type { TodayOrder } from './item.ts';
-import { type OrderFacts, readManyFacts } from './many-facts.ts';
 import { ownTask } from './own-tasks.ts';
 import { promised } from './promised.ts';
 import {

@@ -1,9 +1,8 @@
 import { type Kysely, type KyselyPlugin, sql } from 'kysely';
 import { expect, test } from 'vitest';
 import { addFinding } from '../../../core/shop/findings/findings.ts';
-import { readFacts } from '../../../core/shop/gates/facts.ts';
+import { readFacts, readManyFacts } from '../../../core/shop/gates/facts.ts';
 import type { GateFacts } from '../../../core/shop/gates/gate-facts.ts';
-import { readManyFacts } from '../../../core/shop/today/many-facts.ts';
 import { openOrders } from '../../../core/shop/today/read.ts';
 import { getToday } from '../../../core/shop/today/today.ts';
 import type { OpenShop } from '../../../core/storage/context.ts';
