@@ -15,7 +15,7 @@ function both(removal: Partial<BowRemoval['upper']>): BowRemoval {
   return { upper: limb, lower: limb };
 }
 
-function drop(removal: BowRemoval, wishes: LimbWishes = {}): number {
+function drop(removal: BowRemoval, wishes: LimbWishes & { fadeIn?: number } = {}): number {
   const solved = predictRemoval(longbow(wishes), removal, {
     drawIn: 28,
     weightLbf: 1,
@@ -39,36 +39,42 @@ for (const [third, name] of ['inner', 'middle', 'outer'].entries()) {
   row(`${name} third`, 1 - weightOf(narrowed) / weightOf(straightBow()));
 }
 
-const cut = (shape: (s: number) => number): SideCut[] =>
+const cut = (shape: (t: number) => number): SideCut[] =>
   Array.from({ length: 27 }, (_, s) => ({
     fromFadeIn: s,
     leftIn: 0.125 * shape(s / 26),
     rightIn: 0.125 * shape(s / 26),
   }));
+/** Full from an inch or two past the fade, tapering out over the outer two fifths. */
+const tapered = both({ cuts: cut((t) => Math.min(1, t / 0.1, (1 - t) / 0.4)) });
+const wide = { parallelIn: 13, fadeThicknessIn: 0.4 };
 
-console.log('\nLongbow of 66 in, a quarter inch in total, by the shape of the cut');
-row('even from fade to tip', drop(both({ cuts: cut(() => 1) })));
-row('tapering out over the outer half', drop(both({ cuts: cut((t) => Math.min(1, 2 - 2 * t)) })));
-row('half a sine', drop(both({ cuts: cut((t) => Math.sin(Math.PI * t)) })));
+console.log(
+  '\nLongbow of 66 in, parallel to mid-limb: a quarter inch in total, by the shape of the cut',
+);
+row('even from fade to tip', drop(both({ cuts: cut(() => 1) }), wide));
+row('tapering out over the outer two fifths', drop(tapered, wide));
+row('half a sine', drop(both({ cuts: cut((t) => Math.sin(Math.PI * t)) }), wide));
+
+console.log('\nThe tapered cut, by what is not known of the bow');
+for (const [name, wishes] of [
+  ['glass 17 % less stiff', { glassFactor: 0.83 }],
+  ['glass 17 % stiffer', { glassFactor: 1.17 }],
+  ['core 15 % less stiff', { coreFactor: 0.85 }],
+  ['core 15 % stiffer', { coreFactor: 1.15 }],
+  ['riser an inch shorter to each fade', { fadeIn: 6 }],
+  ['riser an inch longer to each fade', { fadeIn: 8 }],
+  ['tip 30 thou thicker', { tipThicknessIn: 0.31 }],
+  ['tip 30 thou thinner', { tipThicknessIn: 0.25 }],
+] as const) {
+  row(name, drop(tapered, { ...wide, ...wishes }));
+}
 
 console.log('\nLongbow of 66 in, thickness and edges');
 row('1 thou off both faces', drop(both({ bellyThou: 1, backThou: 1 })));
 row('a full strip, 1.4 thou a face', drop(both({ bellyThou: 1.4, backThou: 1.4 })));
 row('final sanding only, 0.6 thou a face', drop(both({ bellyThou: 0.6, backThou: 0.6 })));
 row('square edges rounded to 1/16 in', drop(both({ edgeRadiusIn: 1 / 16 }), { edgeRadiusIn: 0 }));
-
-console.log('\nThe same tapered quarter inch, by what is not known of the bow');
-const tapered = both({ cuts: cut((t) => Math.min(1, 2 - 2 * t)) });
-row('as measured', drop(tapered));
-for (const [name, wishes] of [
-  ['limbs a tenth thicker at the tip', { tipThicknessIn: 0.308 }],
-  ['limbs a tenth thinner at the tip', { tipThicknessIn: 0.252 }],
-  ['glass of 30 thou', { glassIn: 0.03 }],
-  ['glass of 50 thou', { glassIn: 0.05 }],
-  ['an inch longer limbs', { lengthIn: 27 }],
-] as const) {
-  row(name, drop(tapered, wishes));
-}
 
 const weight = modelledWeight(longbow(), 28);
 if (weight.status !== 'converged') throw new Error(weight.why);

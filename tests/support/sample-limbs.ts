@@ -15,6 +15,11 @@ export interface LimbWishes {
   tipThicknessIn?: number;
   glassIn?: number;
   edgeRadiusIn?: number;
+  /** Parallel from the fade to here, then tapering straight to the tip, inches. */
+  parallelIn?: number;
+  /** The glass, or the core, this many times as stiff as the handbooks say. */
+  glassFactor?: number;
+  coreFactor?: number;
   unstrung?: UnstrungShape;
 }
 
@@ -22,12 +27,15 @@ export interface LimbWishes {
 export function taperedLimb(wishes: LimbWishes = {}): LimbProfile {
   const lengthIn = wishes.lengthIn ?? 26;
   const taper = (from: number, to: number, s: number) => from + ((to - from) * s) / lengthIn;
+  const parallelIn = wishes.parallelIn ?? 0;
+  const tapering = (s: number) =>
+    (Math.max(0, s - parallelIn) * lengthIn) / (lengthIn - parallelIn);
   const places = Array.from({ length: Math.ceil(lengthIn / 4) }, (_, i) => 4 * i);
   const glassIn = wishes.glassIn ?? 0.04;
   return {
     lengthIn,
     stations: [...places, lengthIn].map((s) => {
-      const widthIn = taper(wishes.fadeWidthIn ?? 1.25, wishes.tipWidthIn ?? 0.5, s);
+      const widthIn = taper(wishes.fadeWidthIn ?? 1.25, wishes.tipWidthIn ?? 0.5, tapering(s));
       return {
         fromFadeIn: s,
         bellyWidthIn: widthIn,
@@ -35,16 +43,21 @@ export function taperedLimb(wishes: LimbWishes = {}): LimbProfile {
         thicknessIn: taper(wishes.fadeThicknessIn ?? 0.44, wishes.tipThicknessIn ?? 0.28, s),
       };
     }),
-    layup: { bellyGlassIn: glassIn, backGlassIn: glassIn, glassPsi, corePsi: bambooPsi },
+    layup: {
+      bellyGlassIn: glassIn,
+      backGlassIn: glassIn,
+      glassPsi: glassPsi * (wishes.glassFactor ?? 1),
+      corePsi: bambooPsi * (wishes.coreFactor ?? 1),
+    },
     edgeRadiusIn: wishes.edgeRadiusIn ?? 0.0625,
     unstrung: wishes.unstrung ?? { reflexIn: 0, recurveIn: 0, recurveFromIn: 0 },
   };
 }
 
 /** A glass-laminated longbow of 66 in AMO, about 45 lb at 28 in. */
-export function longbow(wishes: LimbWishes = {}): MeasuredBow {
+export function longbow(wishes: LimbWishes & { fadeIn?: number } = {}): MeasuredBow {
   const limb: MeasuredLimb = {
-    fadeIn: 7,
+    fadeIn: wishes.fadeIn ?? 7,
     fadeOffsetIn: -0.5,
     padDeg: 0,
     profile: taperedLimb(wishes),
