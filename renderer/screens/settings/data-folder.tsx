@@ -64,7 +64,9 @@ function BackupPanel() {
         )}
         <Backups />
         <p style={{ margin: 0, color: 'var(--quiet)' }}>
-          They lie in the data folder. Copy one to another disk now and then.
+          They lie in the data folder and hold the records. Photographs and files stay in its folder
+          "attachments", under their own names for good: copy the whole data folder to another disk
+          now and then.
         </p>
       </Stack>
     </Panel>
