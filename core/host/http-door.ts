@@ -8,6 +8,7 @@ import type { Core } from './core.ts';
 import { router } from './router.ts';
 import { rpcOptions } from './rpc-options.ts';
 import { securityHeaders } from './security-headers.ts';
+import { wholeAnswer } from './whole-answer.ts';
 
 const builtRenderer = fileURLToPath(new URL('../../dist/renderer', import.meta.url));
 
@@ -46,7 +47,11 @@ function isForeign(request: IncomingMessage, port: number): boolean {
 
 /** Serves the built renderer and the contract on the loopback address only. */
 export async function openHttpDoor(core: Core, options: HttpDoorOptions): Promise<HttpDoor> {
-  const rpc = new RPCHandler(router, { ...rpcOptions(), interceptors: [refuseLargeBody] });
+  const rpc = new RPCHandler(router, {
+    ...rpcOptions(),
+    rootInterceptors: [wholeAnswer],
+    interceptors: [refuseLargeBody],
+  });
   const files = sirv(options.renderer ?? builtRenderer, { single: true, dev: false, etag: true });
   let port = options.port;
 

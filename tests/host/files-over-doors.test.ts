@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Core } from '../../core/host/core.ts';
-import { type Door, httpDoor, messagePortDoor, token } from '../support/doors.ts';
+import { type Door, httpClient, httpDoor, messagePortDoor, token } from '../support/doors.ts';
 import { fileOf, gpsExif, jpegPicture } from '../support/pictures.ts';
+import { seededRandom } from '../support/random.ts';
 import { newCommandId, takeIn, testShop } from '../support/test-shop.ts';
 
 const doors: [string, (core: Core) => Promise<Door>][] = [
@@ -93,3 +94,24 @@ test('the browser door takes no call that does not tell its length', async () =>
   expect(await answer.text()).toContain('tell their length');
   expect(shop.core.shop()).toBeDefined();
 });
+
+test('readers who leave while a file is on its way take nobody else with them', async () => {
+  const shop = await testShop();
+  const { id: orderId } = await takeIn(shop);
+  const door = await httpDoor(shop.core);
+  const personId = shop.owner.actor.personId;
+  const client = door.client(personId);
+  const file = fileOf(Buffer.alloc(2 * mega, 'a line of text\n'), 'long.txt');
+  const { id } = await client.attachments.add(request(file, orderId));
+  const random = seededRandom(7);
+  const leaveSoon = async () => {
+    const leaving = new AbortController();
+    setTimeout(() => leaving.abort(), random() * 25);
+    await httpClient(door.url, token, personId)
+      .attachments.image({ id, size: 'original' }, { signal: leaving.signal })
+      .catch(() => undefined);
+  };
+  // What is thrown where nobody can catch it ends the process, and fails this run.
+  for (let i = 0; i < 40; i += 1) await Promise.all([leaveSoon(), leaveSoon(), leaveSoon()]);
+  expect((await client.attachments.image({ id, size: 'original' })).size).toBe(2 * mega);
+}, 60_000);
