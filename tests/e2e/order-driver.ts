@@ -25,9 +25,7 @@ export class OrderDriver {
   /** Follows a missing item of the arrival, which leads to the unpacking table. */
   async unpack(words: string): Promise<UnpackingDriver> {
     await this.follow(words);
-    await expect(
-      this.page.getByRole('heading', { name: /At the unpacking table$/, level: 1 }),
-    ).toBeVisible();
+    await expect(this.page.getByRole('region', { name: '1 Box and packaging' })).toBeVisible();
     return new UnpackingDriver(this.page);
   }
 
@@ -42,17 +40,6 @@ export class OrderDriver {
     await form.getByLabel('Note').fill(note);
     await form.getByRole('button', { name: 'Record', exact: true }).click();
     await this.gone(words);
-  }
-
-  /** Writes an entry that the bench log offers, whether a gate asks for it or not. */
-  async log(label: string, note = ''): Promise<void> {
-    const log = this.page.getByRole('region', { name: 'Bench log' });
-    await log.getByRole('button', { name: 'Record an entry' }).click();
-    const form = this.page.getByRole('form', { name: /^Record:/ });
-    await form.getByLabel('What').click();
-    await this.page.getByRole('option', { name: label, exact: true }).click();
-    await form.getByLabel('Note').fill(note);
-    await form.getByRole('button', { name: 'Record', exact: true }).click();
   }
 
   /** Asks the customer and writes down a yes by phone. */
@@ -99,15 +86,19 @@ export class OrderDriver {
   }
 
   /** In the open form: the first pull is dropped, the rest average to the given force. */
-  async pull(forceLbf: number): Promise<void> {
+  async typePulls(forceLbf: number): Promise<void> {
     const form = this.weighing;
     await form.getByLabel('Brace height').fill('7 1/4');
-    await form.getByLabel('String', { exact: false }).first().fill('shop string');
+    await form.getByRole('textbox', { name: 'String', exact: true }).fill('shop string');
     for (const [row, force] of [forceLbf + 2, forceLbf - 0.1, forceLbf + 0.1].entries()) {
       await form.getByLabel(`Pull ${row + 1}, force`).fill(String(force));
     }
-    await form.getByRole('button', { name: 'Record the weighing' }).click();
-    await expect(form).toBeHidden();
+  }
+
+  async pull(forceLbf: number): Promise<void> {
+    await this.typePulls(forceLbf);
+    await this.weighing.getByRole('button', { name: 'Record the weighing' }).click();
+    await expect(this.weighing).toBeHidden();
   }
 
   async move(stage: string): Promise<void> {

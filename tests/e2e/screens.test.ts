@@ -1,14 +1,19 @@
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { orderGoingHome, orderInFinalCheck } from './orders-leaving.ts';
 import { expect as see } from './page.ts';
 import { type SeededShop, seedShop } from './seeded-shop.ts';
 import { Session } from './session.ts';
 
 let session: Session;
 let shop: SeededShop;
+let lastLook: string;
+let homeward: string;
 
 beforeAll(async () => {
   session = await Session.open();
   shop = await seedShop(session.program.url);
+  lastLook = await orderInFinalCheck(shop.client);
+  homeward = await orderGoingHome(shop.client);
   const { page } = session;
   await page.goto(session.program.url);
   await page.getByRole('button', { name: /Ida Penn/ }).click();
@@ -33,6 +38,10 @@ const screens: [string, () => string][] = [
   ['order', () => `orders/${shop.orders.normal}`],
   ['order with long data', () => `orders/${shop.orders.long}`],
   ['order with a stop finding', () => `orders/${shop.orders.stopped}`],
+  ['order in final check', () => `orders/${lastLook}`],
+  ['order going home', () => `orders/${homeward}`],
+  ['unpacking table', () => `orders/${lastLook}/unpacking`],
+  ['unpacking table with a stop finding', () => `orders/${homeward}/unpacking`],
   ['settings', () => 'settings'],
   ['unknown page', () => 'no-such-page'],
 ];
@@ -97,8 +106,8 @@ test('what one person changes, every open tab shows; an older view cannot overwr
   ).rejects.toMatchObject({ code: 'STALE' });
   const other = await context.newPage();
   await other.goto(session.at(`orders/${id}`));
-  await see(other.getByLabel('collected')).toBeChecked();
-  await see(page.getByLabel('collected')).toBeChecked();
+  await see(other.getByRole('radio', { name: 'collected' })).toBeChecked();
+  await see(page.getByRole('radio', { name: 'collected' })).toBeChecked();
   await other.close();
 });
 

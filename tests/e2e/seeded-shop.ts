@@ -2,6 +2,7 @@ import type { Client } from '../support/doors.ts';
 import { httpClient } from '../support/doors.ts';
 import { bowFields, customerFields, orderFields, shopFields } from '../support/fixtures.ts';
 import { newCommandId } from '../support/new-command-id.ts';
+import { checkedScale, weighBehind } from './shop-scale.ts';
 
 export interface SeededShop {
   personId: string;
@@ -45,46 +46,9 @@ async function moveOn(client: Client, id: string, to: 'in-mail' | 'arrived'): Pr
 }
 
 async function weighed(client: Client, orderId: string): Promise<void> {
-  const scale = await client.scales.add({
-    commandId: newCommandId(),
-    name: 'bench scale',
-    resolutionLbf: 0.1,
-  });
-  await client.scales.check({
-    commandId: newCommandId(),
-    scaleId: scale.id,
-    lowLoadLbf: 20,
-    lowReadingLbf: 20.1,
-    highLoadLbf: 60,
-    highReadingLbf: 60.2,
-  });
-  for (const [phase, force] of [
-    ['arrival', 52.3],
-    ['work', 47.8],
-  ] as const) {
-    await client.readings.add({
-      commandId: newCommandId(),
-      orderId,
-      phase,
-      drawReference: 'amo',
-      scaleId: scale.id,
-      rigZeroLbf: 0,
-      braceIn: 7.25,
-      stringNote: 'shop string, 14 strand',
-      stringTrack: '',
-      limbSetId: null,
-      riserNote: '',
-      moisturePct: null,
-      strungMinutes: null,
-      supportPoint: 'throat',
-      pullPoint: 'nock point',
-      tillerIn: 0.125,
-      temperatureF: 68,
-      flexedFirst: true,
-      note: '',
-      pulls: [force + 2, force, force].map((forceLbf) => ({ drawIn: 28, forceLbf })),
-    });
-  }
+  const scaleId = await checkedScale(client);
+  await weighBehind(client, { orderId, scaleId, phase: 'arrival', forceLbf: 52.3 });
+  await weighBehind(client, { orderId, scaleId, phase: 'work', forceLbf: 47.8 });
 }
 
 const dayFromNow = (days: number) => {

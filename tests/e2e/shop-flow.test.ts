@@ -1,5 +1,6 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { decode, pagesOf, textOf } from '../core/papers/read-back.ts';
+import { BenchDriver } from './bench-driver.ts';
 import { bowBox, LeavingDriver } from './leaving-driver.ts';
 import { OrderDriver } from './order-driver.ts';
 import { type Page, expect as see } from './page.ts';
@@ -138,7 +139,13 @@ describe('a request becomes a shipped parcel', () => {
     await order.move('Agreed');
     await order.standsIn('Agreed');
     await order.weigh('No arrival weighing', 52.3);
-    await order.record('widths and thicknesses', 'unknown section, wider band accepted');
+    await order.follow('widths and thicknesses');
+    await new BenchDriver(session.page).measure([
+      { width: '1 1/8', thou: '420' },
+      { width: '1', thou: '390' },
+      { width: '7/8', thou: '352' },
+    ]);
+    await order.gone('widths and thicknesses');
     await order.record('weight plan', 'narrow both limbs, stop at 46.5');
     await order.record('glass is bare', 'no thinning planned');
     await order.move('Weight work');
@@ -167,11 +174,10 @@ describe('a request becomes a shipped parcel', () => {
   test('lettering waits for the lines and their approval', async () => {
     const { page } = session;
     const order = new OrderDriver(page);
-    const log = page.getByRole('region', { name: 'Bench log' });
-    const form = page.getByRole('form', { name: /^Record:/ });
-    await order.log('Lettering applied');
-    await see(log).toContainText('No lines given to write on the bow.');
-    await form.getByRole('button', { name: 'Cancel' }).click();
+    const bench = new BenchDriver(page);
+    await bench.write('Lettering applied');
+    await see(bench.log).toContainText('No lines given to write on the bow.');
+    await bench.entry.getByRole('button', { name: 'Cancel' }).click();
 
     const lines = page.getByRole('region', { name: /written on the bow/i });
     await lines.getByRole('button').first().click();
@@ -179,8 +185,8 @@ describe('a request becomes a shipped parcel', () => {
     await page.getByRole('button', { name: 'Save the lines' }).click();
     await see(lines).toContainText('45# @ 28"');
     await order.ask('Marking approval');
-    await order.log('Lettering applied');
-    await see(form).toBeHidden();
+    await bench.write('Lettering applied');
+    await see(bench.entry).toBeHidden();
   });
 
   test('it cures and passes the final check, its belongings back in the box', async () => {
@@ -192,7 +198,9 @@ describe('a request becomes a shipped parcel', () => {
     await order.record('string and flex', 'since Tuesday by the sheet');
     await order.move('Final check');
     await order.standsIn('Final check');
-    await order.weigh('Weighed at the marked draw', 45.2);
+    await order.follow('Weighed at the marked draw');
+    await leaving.check.getByRole('button', { name: 'Weigh it now' }).click();
+    await order.pull(45.2);
     await session.accessible('order in final check');
     await leaving.allInOrder();
     await leaving.backInTheBox('String', 'Sock');

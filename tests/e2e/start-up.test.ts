@@ -97,3 +97,29 @@ test('a file of a newer program is told and not touched', async () => {
     page.getByRole('heading', { name: 'The shop file is newer than this program' }),
   ).toBeVisible();
 });
+
+test('the demo shop can be looked at, cancelled, opened again and left', async () => {
+  const own = join(tempFolder(), 'shop');
+  const { page, url } = await shown(own);
+  await page.getByRole('button', { name: 'Open the demo shop' }).click();
+  await see(page.getByRole('heading', { name: 'Making the demo shop' })).toBeVisible();
+  await see(page.getByRole('progressbar')).toBeVisible();
+  await page.getByRole('button', { name: 'Cancel and go back' }).click();
+  await see(page.getByRole('heading', { name: 'Open your shop' })).toBeVisible();
+
+  await page.getByRole('button', { name: 'Open the demo shop' }).click();
+  const owner = page.getByRole('button', { name: /Petra Lindqvold/ });
+  await see(owner).toBeVisible({ timeout: 110_000 });
+  await see(page.getByText('Invented people. Nothing here is real.')).toBeVisible();
+  await owner.click();
+  await see(page.getByRole('heading', { name: 'Today', exact: true })).toBeVisible();
+  await see(page.getByText('Gwendolyn Sharplyss').first()).toBeVisible();
+  await page.getByRole('link', { name: 'Board' }).click();
+  await see(page.getByText('Kestrow Whinchat').first()).toBeVisible();
+  await see(page.getByText('Do not draw: 1 stop finding').first()).toBeVisible();
+
+  await page.getByRole('button', { name: 'Leave the demo' }).click();
+  await see(page.getByRole('heading', { name: 'Open your shop' })).toBeVisible();
+  expect(await clientOf(url).system.status()).toMatchObject({ dataFolder: own, isNew: true });
+  expect(await clientOf(url).people.list()).toEqual([]);
+});

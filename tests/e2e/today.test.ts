@@ -75,22 +75,22 @@ test('the list is filtered by room and by person', async () => {
   await see(headings).toHaveText(['Late 1', 'Today 1']);
 });
 
-test('a reminder written on the order page is done there, with what came of it', async () => {
+test('a task written on the order page is done there, with what came of it', async () => {
   const { page } = session;
   await page.goto(session.at(`orders/${shop.orders.normal}?open=tasks`));
-  const reminders = page.getByRole('region', { name: 'Reminders' });
-  await reminders.getByRole('button', { name: 'Remind me' }).click();
-  const form = page.getByRole('form', { name: 'Remind me' });
-  await form.getByRole('button', { name: 'Remind me' }).click();
+  const tasks = page.getByRole('region', { name: 'Tasks' });
+  await tasks.getByRole('button', { name: 'Add a task' }).click();
+  const form = page.getByRole('form', { name: 'Add a task' });
+  await form.getByRole('button', { name: 'Add a task' }).click();
   await see(form.getByText('Say what is to be done.')).toBeVisible();
   await form.getByLabel('What').fill('Look whether the glue has set');
-  await form.getByRole('button', { name: 'Remind me' }).click();
-  await reminders.getByRole('button', { name: 'Done: Look whether the glue has set' }).click();
+  await form.getByRole('button', { name: 'Add a task' }).click();
+  await tasks.getByRole('button', { name: 'Done: Look whether the glue has set' }).click();
   await page.getByLabel('What came of it').fill('hard');
   await page.getByRole('form').getByRole('button', { name: 'Done', exact: true }).click();
-  await reminders.getByText('Done (1)').click();
-  await see(reminders.getByText(/Ida Penn: hard/)).toBeVisible();
-  await session.accessible('order with reminders');
+  await tasks.getByText('Done (1)').click();
+  await see(tasks.getByText(/Ida Penn: hard/)).toBeVisible();
+  await session.accessible('order with tasks');
 });
 
 test('how long the shop waits is set beside the caution about fees', async () => {

@@ -64,7 +64,7 @@ export class UnpackingDriver {
     const title = '5 String it, or say why not';
     const part = this.part(title);
     await part.getByLabel('Not strung, because ...').check();
-    await part.getByLabel('Not strung because', { exact: true }).fill(because);
+    await part.getByRole('textbox', { name: 'Not strung because' }).fill(because);
     await this.save(title, 'Save the stringing');
   }
 
