@@ -34,7 +34,7 @@ export const arrivalWeighing = needs(
 export const stations = needs('stations', 'geometry', (facts) =>
   facts.stationsMeasured || facts.entry('stations')?.outcome === 'ok'
     ? null
-    : 'No limb widths and thicknesses, nor the wider band accepted.',
+    : 'Limbs not measured, nor noted in the bench log that the wider band of an unknown section is accepted.',
 );
 
 /** A step belongs to its stage: taken elsewhere it would walk round the gate of that stage. */
