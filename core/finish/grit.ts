@@ -1,0 +1,60 @@
+import { decimal } from '../../shared/measure.ts';
+import { type GritScale, type GritTableId, gritTables } from './abrasive-tables.ts';
+import { refuse } from './refuse.ts';
+
+/** A grit as it is printed on the back of the sheet. The number alone says nothing. */
+export interface Grit {
+  grit: number;
+  scale: GritScale;
+}
+
+export interface Abrasive extends Grit {
+  /** Average grain size, micrometres. */
+  micrometres: number;
+  /** Table the size was read from. */
+  table: GritTableId;
+}
+
+/** `P320` or `CAMI 320`. */
+export function gritText({ grit, scale }: Grit): string {
+  return scale === 'P' ? `P${grit}` : `CAMI ${grit}`;
+}
+
+/**
+ * A grit with its grain size, from the scale's default table or from the one asked for.
+ * @throws ShopError BAD_INPUT where that table does not print the grit.
+ */
+export function abrasive(wanted: Grit, table?: GritTableId): Abrasive {
+  const found = gritTables
+    .filter((each) => each.scale === wanted.scale && (table === undefined || each.id === table))
+    .flatMap((each) => {
+      const micrometres = each.micrometres.get(wanted.grit);
+      return micrometres === undefined
+        ? []
+        : [{ grit: wanted.grit, scale: wanted.scale, micrometres, table: each.id }];
+    })[0];
+  return found ?? refuse('grit', `${gritText(wanted)} is in no grit table. Choose another grit.`);
+}
+
+/** All grits of a scale that a table prints, coarsest first. */
+export function gritsOf(scale: GritScale): Abrasive[] {
+  const grits = new Set(
+    gritTables
+      .filter((each) => each.scale === scale)
+      .flatMap((each) => [...each.micrometres.keys()]),
+  );
+  return [...grits]
+    .map((grit) => abrasive({ grit, scale }))
+    .sort((a, b) => b.micrometres - a.micrometres);
+}
+
+/** The grit of the other scale whose grain is nearest in size, by ratio; default tables. */
+export function nearestOn(scale: GritScale, { micrometres }: Abrasive): Abrasive {
+  const distance = (each: Abrasive) => Math.abs(Math.log(each.micrometres / micrometres));
+  return gritsOf(scale).reduce((best, each) => (distance(each) < distance(best) ? each : best));
+}
+
+/** `P320 (46.2 µm)`. */
+export function gritWithSize(each: Abrasive): string {
+  return `${gritText(each)} (${decimal(each.micrometres)} µm)`;
+}
