@@ -79,7 +79,7 @@ export function braceBow(bow: WholeBow, meshes: Meshes, braceIn: number): Solved
 }
 
 /** The same half with the riser leaning by an angle about the throat. */
-function leaning(half: HalfBow, angleRad: number): HalfBow {
+export function leaning(half: HalfBow, angleRad: number): HalfBow {
   const [sin, cos] = [Math.sin(angleRad), Math.cos(angleRad)];
   return {
     ...half,

@@ -87,7 +87,11 @@ export function refuseOddProfile(profile: LimbProfile): void {
   refuseOddStations(profile);
 }
 
-function layersOf({ bellyGlassIn, backGlassIn, glassPsi, corePsi }: Layup, thicknessIn: number) {
+/** The layers of a limb of this thickness, from belly to back. */
+export function layersOf(
+  { bellyGlassIn, backGlassIn, glassPsi, corePsi }: Layup,
+  thicknessIn: number,
+): Layer[] {
   const core = { thicknessIn: thicknessIn - bellyGlassIn - backGlassIn, modulusPsi: corePsi };
   const layers: Layer[] = [core];
   if (bellyGlassIn > 0) layers.unshift({ thicknessIn: bellyGlassIn, modulusPsi: glassPsi });

@@ -1,10 +1,10 @@
 import type { Limb } from '../../shared/bows.ts';
-import type { BowState } from './bow.ts';
+import { type BowState, leaning } from './bow.ts';
 import type { HalfBow } from './curve.ts';
-import { type Layup, type LimbProfile, sizesOf } from './limb-profile.ts';
+import { type LimbProfile, layersOf, sizesOf } from './limb-profile.ts';
 import { march } from './march.ts';
 import type { Mesh } from './mesh.ts';
-import { type Layer, sectionStiffness } from './section.ts';
+import { sectionStiffness } from './section.ts';
 
 /** Strain of the surface at full draw, whichever face has more; no unit. */
 export interface StrainPlace {
@@ -19,25 +19,6 @@ export interface Hinge {
   fromFadeIn: number;
   /** Part by which its strain rises. */
   risePart: number;
-}
-
-function layersOf({ bellyGlassIn, backGlassIn, glassPsi, corePsi }: Layup, thicknessIn: number) {
-  const core = { thicknessIn: thicknessIn - bellyGlassIn - backGlassIn, modulusPsi: corePsi };
-  const layers: Layer[] = [core];
-  if (bellyGlassIn > 0) layers.unshift({ thicknessIn: bellyGlassIn, modulusPsi: glassPsi });
-  if (backGlassIn > 0) layers.push({ thicknessIn: backGlassIn, modulusPsi: glassPsi });
-  return layers;
-}
-
-/** The half as it leans in the hand, about the throat. */
-function leaning(half: HalfBow, angleRad: number): HalfBow {
-  const [sin, cos] = [Math.sin(angleRad), Math.cos(angleRad)];
-  return {
-    ...half,
-    fadeIn: half.fadeIn * cos - half.fadeOffsetIn * sin,
-    fadeOffsetIn: half.fadeIn * sin + half.fadeOffsetIn * cos,
-    padAngleRad: half.padAngleRad + angleRad,
-  };
 }
 
 /** Bending moment along one drawn limb, in lbf, as straight lines between the nodes of the mesh. */
