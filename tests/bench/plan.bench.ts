@@ -1,5 +1,5 @@
-import { planReduction } from '../../core/limb/plan.ts';
-import type { BowKind } from '../../core/limb/plan-bow.ts';
+import type { BowKind } from '../../core/limb/plan/bow.ts';
+import { planReduction } from '../../core/limb/plan/plan.ts';
 import { seededRandom } from '../support/random.ts';
 import { plainBow, plainWish, randomPlan } from '../support/random-plan.ts';
 

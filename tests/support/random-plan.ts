@@ -1,6 +1,6 @@
 import type { LimbProfile, UnstrungShape } from '../../core/limb/limb-profile.ts';
 import type { MeasuredLimb } from '../../core/limb/modelled-bow.ts';
-import { type BowKind, fullStrip, type PlanBow, type PlanWish } from '../../core/limb/plan-bow.ts';
+import { type BowKind, fullStrip, type PlanBow, type PlanWish } from '../../core/limb/plan/bow.ts';
 import { bambooPsi, glassPsi, longbow } from './sample-limbs.ts';
 
 export const plainWish: PlanWish = {

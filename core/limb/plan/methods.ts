@@ -1,10 +1,10 @@
-import { ShopError } from '../../shared/errors.ts';
-import { decimal } from '../../shared/measure.ts';
+import { ShopError } from '../../../shared/errors.ts';
+import { decimal } from '../../../shared/measure.ts';
+import type { PlanBow } from './bow.ts';
 import type { PlanLimits } from './limits.ts';
-import type { PlanBow } from './plan-bow.ts';
-import type { Refusal } from './plan-refusals.ts';
-import { type PlanSetting, trial } from './plan-setting.ts';
-import { type PlanMethod, planMethods, type UnitOfWork } from './plan-work.ts';
+import type { Refusal } from './refusals.ts';
+import { type PlanSetting, trial } from './setting.ts';
+import { type PlanMethod, planMethods, type UnitOfWork } from './work.ts';
 
 const narrows: readonly PlanMethod[] = ['narrowing', 'mixed'];
 const thins: readonly PlanMethod[] = ['thinning', 'mixed'];

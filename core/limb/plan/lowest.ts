@@ -1,9 +1,10 @@
-import { type Limb, limbs } from '../../shared/bows.ts';
-import { decimal } from '../../shared/measure.ts';
-import { bans, unitOf } from './plan-methods.ts';
-import { sizeRefusals } from './plan-refusals.ts';
-import { mostUnits, type PlanSetting, trial } from './plan-setting.ts';
-import type { LowestWeight, MethodOutcome } from './plan-types.ts';
+import { type Limb, limbs } from '../../../shared/bows.ts';
+import { decimal } from '../../../shared/measure.ts';
+import { bans, unitOf } from './methods.ts';
+import { sizeRefusals } from './refusals.ts';
+import { mostUnits, type PlanSetting, trial } from './setting.ts';
+import type { TrialResult } from './tiller-share.ts';
+import type { LowestWeight, MethodOutcome } from './types.ts';
 import {
   type Amounts,
   limbWork,
@@ -11,8 +12,7 @@ import {
   type PlanMethod,
   type UnitOfWork,
   workOn,
-} from './plan-work.ts';
-import type { TrialResult } from './tiller-share.ts';
+} from './work.ts';
 
 /** Most units on one limb that no limit forbids; null when sanding alone breaks one. */
 function allowedUnits(setting: PlanSetting, limb: Limb, unit: UnitOfWork): number | null {

@@ -1,5 +1,5 @@
-import { ShopError } from '../../shared/errors.ts';
-import type { BowKind } from './plan-bow.ts';
+import { ShopError } from '../../../shared/errors.ts';
+import type { BowKind } from './bow.ts';
 
 /** How far a reduction may go. All defaults are common practice, none is from print. */
 export interface PlanLimits {

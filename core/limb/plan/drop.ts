@@ -1,7 +1,7 @@
-import { decimal } from '../../shared/measure.ts';
+import { decimal } from '../../../shared/measure.ts';
+import type { PlanWish } from './bow.ts';
 import type { PlanLimits } from './limits.ts';
-import type { PlanWish } from './plan-bow.ts';
-import type { TotalDrop } from './plan-types.ts';
+import type { TotalDrop } from './types.ts';
 
 /** Binary dust: a drop of exactly 15 % is one of 15 %. */
 const dust = 1e-9;

@@ -1,24 +1,18 @@
+import { converged, failed, type Solved } from '../solved.ts';
+import { type PlanBow, type PlanWish, refuseOddBow, refuseOddWish } from './bow.ts';
+import { totalDrop } from './drop.ts';
+import { modelledPartFor } from './forecast.ts';
 import { defaultLimits, refuseOddLimits } from './limits.ts';
-import { type PlanBow, type PlanWish, refuseOddBow, refuseOddWish } from './plan-bow.ts';
-import { totalDrop } from './plan-drop.ts';
-import { modelledPartFor } from './plan-forecast.ts';
-import { lowestWeight } from './plan-lowest.ts';
-import { defaultDensities } from './plan-mass.ts';
-import { bans, methodsAsked, unitOf } from './plan-methods.ts';
-import { weightWithinLbf } from './plan-notes.ts';
-import type { Refusal } from './plan-refusals.ts';
-import { methodPlan } from './plan-report.ts';
-import { mostUnits, type PlanSetting, planSetting, trial } from './plan-setting.ts';
-import type {
-  MethodOutcome,
-  MethodPlan,
-  PlanOptions,
-  ReductionPlan,
-  TotalDrop,
-} from './plan-types.ts';
-import { defaultCutShape, noAmounts, type PlanMethod, refuseOddShape } from './plan-work.ts';
-import { converged, failed, type Solved } from './solved.ts';
+import { lowestWeight } from './lowest.ts';
+import { defaultDensities } from './mass.ts';
+import { bans, methodsAsked, unitOf } from './methods.ts';
+import { weightWithinLbf } from './notes.ts';
+import type { Refusal } from './refusals.ts';
+import { methodPlan } from './report.ts';
+import { mostUnits, type PlanSetting, planSetting, trial } from './setting.ts';
 import { shareOut, type TillerShare } from './tiller-share.ts';
+import type { MethodOutcome, MethodPlan, PlanOptions, ReductionPlan, TotalDrop } from './types.ts';
+import { defaultCutShape, noAmounts, type PlanMethod, refuseOddShape } from './work.ts';
 
 export const defaultPlanOptions: PlanOptions = {
   limits: defaultLimits,

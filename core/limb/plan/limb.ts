@@ -1,9 +1,9 @@
-import type { Limb } from '../../shared/bows.ts';
-import { type LimbProfile, sizesOf } from './limb-profile.ts';
-import type { PlanSetting } from './plan-setting.ts';
-import type { LimbPlan, PlanStation } from './plan-types.ts';
-import type { Amounts, UnitOfWork } from './plan-work.ts';
-import { type BowRemoval, bowAfter } from './predict-removal.ts';
+import type { Limb } from '../../../shared/bows.ts';
+import { type LimbProfile, sizesOf } from '../limb-profile.ts';
+import { type BowRemoval, bowAfter } from '../predict-removal.ts';
+import type { PlanSetting } from './setting.ts';
+import type { LimbPlan, PlanStation } from './types.ts';
+import type { Amounts, UnitOfWork } from './work.ts';
 
 function stationsOf(before: LimbProfile, worked: LimbProfile): PlanStation[] {
   const sizes = sizesOf(before);

@@ -1,12 +1,12 @@
-import type { Limb } from '../../shared/bows.ts';
+import type { Limb } from '../../../shared/bows.ts';
+import type { LimbRemoval } from '../removal.ts';
+import type { Solved } from '../solved.ts';
+import type { WeightForecast } from './forecast.ts';
 import type { PlanLimits } from './limits.ts';
-import type { WeightForecast } from './plan-forecast.ts';
-import type { Densities } from './plan-mass.ts';
-import type { CutStation, Refusal } from './plan-refusals.ts';
-import type { Hinge } from './plan-strain.ts';
-import type { CutShape, PlanMethod } from './plan-work.ts';
-import type { LimbRemoval } from './removal.ts';
-import type { Solved } from './solved.ts';
+import type { Densities } from './mass.ts';
+import type { CutStation, Refusal } from './refusals.ts';
+import type { Hinge } from './strain.ts';
+import type { CutShape, PlanMethod } from './work.ts';
 
 /** All may be left out. */
 export interface PlanOptions {

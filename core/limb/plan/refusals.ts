@@ -1,7 +1,7 @@
-import { decimal, inchFraction } from '../../shared/measure.ts';
+import { decimal, inchFraction } from '../../../shared/measure.ts';
+import type { PlanBow } from './bow.ts';
 import type { PlanLimits } from './limits.ts';
-import type { PlanBow } from './plan-bow.ts';
-import type { LimbWork } from './plan-work.ts';
+import type { LimbWork } from './work.ts';
 
 export type LimitName =
   | 'glass'

@@ -1,31 +1,19 @@
-import { type Limb, limbs } from '../../shared/bows.ts';
-import type { BowState } from './bow.ts';
-import type { LimbProfile } from './limb-profile.ts';
-import type { MeasuredBow } from './modelled-bow.ts';
-import { forecastOf, tillerAfter } from './plan-forecast.ts';
-import { limbPlan } from './plan-limb.ts';
-import { tipWeightedMassLb } from './plan-mass.ts';
-import { type ModelState, modelState } from './plan-model.ts';
-import { notesOf, weightWithinLbf } from './plan-notes.ts';
-import {
-  cutStations,
-  narrowestOf,
-  type Refusal,
-  sizeRefusals,
-  weakestOf,
-} from './plan-refusals.ts';
-import { checkingSegments, type PlanSetting, workOf } from './plan-setting.ts';
-import { hingesOf, limbStrain, peakOf, strainPlaces } from './plan-strain.ts';
-import type { MethodPlan, StrainPlan, TillerPlan } from './plan-types.ts';
-import {
-  type Amounts,
-  limbWork,
-  type PlanMethod,
-  type UnitOfWork,
-  withSandingOf,
-} from './plan-work.ts';
-import { type BowRemoval, bowAfter } from './predict-removal.ts';
-import { converged, type Solved } from './solved.ts';
+import { type Limb, limbs } from '../../../shared/bows.ts';
+import type { BowState } from '../bow.ts';
+import type { LimbProfile } from '../limb-profile.ts';
+import type { MeasuredBow } from '../modelled-bow.ts';
+import { type BowRemoval, bowAfter } from '../predict-removal.ts';
+import { converged, type Solved } from '../solved.ts';
+import { forecastOf, tillerAfter } from './forecast.ts';
+import { limbPlan } from './limb.ts';
+import { tipWeightedMassLb } from './mass.ts';
+import { type ModelState, modelState } from './model.ts';
+import { notesOf, weightWithinLbf } from './notes.ts';
+import { cutStations, narrowestOf, type Refusal, sizeRefusals, weakestOf } from './refusals.ts';
+import { checkingSegments, type PlanSetting, workOf } from './setting.ts';
+import { hingesOf, limbStrain, peakOf, strainPlaces } from './strain.ts';
+import type { MethodPlan, StrainPlan, TillerPlan } from './types.ts';
+import { type Amounts, limbWork, type PlanMethod, type UnitOfWork, withSandingOf } from './work.ts';
 
 /** A tiller this near its target is on it, inches. */
 const tillerWithinIn = 1 / 64;

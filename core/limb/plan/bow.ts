@@ -1,9 +1,9 @@
 import type { z } from 'zod';
-import type { bowKind, construction, facing } from '../../shared/bows.ts';
-import { ShopError } from '../../shared/errors.ts';
-import { amoAtNock } from './draw-length.ts';
-import { refuseOddProfile } from './limb-profile.ts';
-import type { MeasuredBow, MeasuredLimb } from './modelled-bow.ts';
+import type { bowKind, construction, facing } from '../../../shared/bows.ts';
+import { ShopError } from '../../../shared/errors.ts';
+import { amoAtNock } from '../draw-length.ts';
+import { refuseOddProfile } from '../limb-profile.ts';
+import type { MeasuredBow, MeasuredLimb } from '../modelled-bow.ts';
 
 export type BowKind = z.infer<typeof bowKind>;
 export type Construction = z.infer<typeof construction>;

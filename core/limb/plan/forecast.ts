@@ -1,5 +1,5 @@
-import type { PlanWish } from './plan-bow.ts';
-import { eightTenths } from './predict-removal.ts';
+import { eightTenths } from '../predict-removal.ts';
+import type { PlanWish } from './bow.ts';
 
 /** A weight that is still to come. */
 export interface WeightForecast {

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { modelledWeight } from '../../../core/limb/modelled-bow.ts';
-import { defaultDensities, tipWeightedMassLb } from '../../../core/limb/plan-mass.ts';
-import { type ModelState, modelState } from '../../../core/limb/plan-model.ts';
-import { hingesOf, limbStrain } from '../../../core/limb/plan-strain.ts';
-import { bowAfter } from '../../../core/limb/predict-removal.ts';
-import { nothingTaken } from '../../../core/limb/removal.ts';
-import { longbow, taperedLimb } from '../../support/sample-limbs.ts';
+import { modelledWeight } from '../../../../core/limb/modelled-bow.ts';
+import { defaultDensities, tipWeightedMassLb } from '../../../../core/limb/plan/mass.ts';
+import { type ModelState, modelState } from '../../../../core/limb/plan/model.ts';
+import { hingesOf, limbStrain } from '../../../../core/limb/plan/strain.ts';
+import { bowAfter } from '../../../../core/limb/predict-removal.ts';
+import { nothingTaken } from '../../../../core/limb/removal.ts';
+import { longbow, taperedLimb } from '../../../support/sample-limbs.ts';
 
 function stateOf(...args: Parameters<typeof modelState>): ModelState {
   const solved = modelState(...args);

@@ -1,8 +1,11 @@
-import type { LimbProfile } from './limb-profile.ts';
-import { sizesOf } from './limb-profile.ts';
-import type { PlanBow, PlanWish } from './plan-bow.ts';
-import { type ModelState, modelState } from './plan-model.ts';
-import type { PlanOptions } from './plan-types.ts';
+import type { LimbProfile } from '../limb-profile.ts';
+import { sizesOf } from '../limb-profile.ts';
+import { type BowRemoval, bowAfter } from '../predict-removal.ts';
+import { converged, failed, type Solved } from '../solved.ts';
+import type { PlanBow, PlanWish } from './bow.ts';
+import { type ModelState, modelState } from './model.ts';
+import type { TrialResult } from './tiller-share.ts';
+import type { PlanOptions } from './types.ts';
 import {
   type Amounts,
   type CutShape,
@@ -10,10 +13,7 @@ import {
   type UnitOfWork,
   withSandingOf,
   workOn,
-} from './plan-work.ts';
-import { type BowRemoval, bowAfter } from './predict-removal.ts';
-import { converged, failed, type Solved } from './solved.ts';
-import type { TrialResult } from './tiller-share.ts';
+} from './work.ts';
 
 /** Enough for ratios inside the solve; the result is checked on the finer one. */
 export const solvingSegments = 30;

@@ -1,6 +1,6 @@
-import type { Limb } from '../../shared/bows.ts';
-import { newton, type Pair } from './newton.ts';
-import type { Amounts } from './plan-work.ts';
+import type { Limb } from '../../../shared/bows.ts';
+import { newton, type Pair } from '../newton.ts';
+import type { Amounts } from './work.ts';
 
 /** What a trial of two amounts gives: modelled weight and tiller. Null where the model has no answer. */
 export interface TrialResult {

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { braceTiller } from '../../../core/limb/brace-tiller.ts';
-import type { LimbProfile } from '../../../core/limb/limb-profile.ts';
-import { type MeasuredBow, wholeBowOf } from '../../../core/limb/modelled-bow.ts';
-import { planReduction } from '../../../core/limb/plan.ts';
-import { finalSandingOnly, type PlanBow, type PlanWish } from '../../../core/limb/plan-bow.ts';
-import type { MethodPlan, PlanOptions, ReductionPlan } from '../../../core/limb/plan-types.ts';
-import type { PlanMethod } from '../../../core/limb/plan-work.ts';
-import { bowAfter, eightTenths, predictRemoval } from '../../../core/limb/predict-removal.ts';
-import { plainBow, plainWish } from '../../support/random-plan.ts';
-import { longbow, taperedLimb } from '../../support/sample-limbs.ts';
+import { braceTiller } from '../../../../core/limb/brace-tiller.ts';
+import type { LimbProfile } from '../../../../core/limb/limb-profile.ts';
+import { type MeasuredBow, wholeBowOf } from '../../../../core/limb/modelled-bow.ts';
+import { finalSandingOnly, type PlanBow, type PlanWish } from '../../../../core/limb/plan/bow.ts';
+import { planReduction } from '../../../../core/limb/plan/plan.ts';
+import type { MethodPlan, PlanOptions, ReductionPlan } from '../../../../core/limb/plan/types.ts';
+import type { PlanMethod } from '../../../../core/limb/plan/work.ts';
+import { bowAfter, eightTenths, predictRemoval } from '../../../../core/limb/predict-removal.ts';
+import { plainBow, plainWish } from '../../../support/random-plan.ts';
+import { longbow, taperedLimb } from '../../../support/sample-limbs.ts';
 
 function planOf(bow: PlanBow, wish: PlanWish, options?: Partial<PlanOptions>): ReductionPlan {
   const solved = planReduction(bow, wish, options);

@@ -1,7 +1,7 @@
-import { limbs } from '../../shared/bows.ts';
-import { decimal, inchFraction } from '../../shared/measure.ts';
-import type { PlanSetting } from './plan-setting.ts';
-import type { MethodPlan } from './plan-types.ts';
+import { limbs } from '../../../shared/bows.ts';
+import { decimal, inchFraction } from '../../../shared/measure.ts';
+import type { PlanSetting } from './setting.ts';
+import type { MethodPlan } from './types.ts';
 
 /** A forecast this near what was asked is that, lbf. */
 export const weightWithinLbf = 0.05;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type ShareProblem, shareOut } from '../../../core/limb/tiller-share.ts';
+import { type ShareProblem, shareOut } from '../../../../core/limb/plan/tiller-share.ts';
 
 /** A bow that loses 5 % a unit, a little less with each, and moves 0.3 in a unit on one limb. */
 function problem(change: Partial<ShareProblem> = {}): ShareProblem {

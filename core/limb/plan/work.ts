@@ -1,9 +1,9 @@
-import type { Limb } from '../../shared/bows.ts';
-import { ShopError } from '../../shared/errors.ts';
-import { type LimbProfile, type LimbStation, sizesOf } from './limb-profile.ts';
-import type { MeasuredBow } from './modelled-bow.ts';
-import type { BowRemoval } from './predict-removal.ts';
-import { applyRemoval, type LimbRemoval, nothingTaken, type SideCut } from './removal.ts';
+import type { Limb } from '../../../shared/bows.ts';
+import { ShopError } from '../../../shared/errors.ts';
+import { type LimbProfile, type LimbStation, sizesOf } from '../limb-profile.ts';
+import type { MeasuredBow } from '../modelled-bow.ts';
+import type { BowRemoval } from '../predict-removal.ts';
+import { applyRemoval, type LimbRemoval, nothingTaken, type SideCut } from '../removal.ts';
 
 /** In the order they are tried: what is gentler on the bow comes first. */
 export const planMethods = ['sanding', 'narrowing', 'thinning', 'mixed', 'belly-scrape'] as const;

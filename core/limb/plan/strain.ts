@@ -1,10 +1,10 @@
-import type { Limb } from '../../shared/bows.ts';
-import { type BowState, leaning } from './bow.ts';
-import type { HalfBow } from './curve.ts';
-import { type LimbProfile, layersOf, sizesOf } from './limb-profile.ts';
-import { march } from './march.ts';
-import type { Mesh } from './mesh.ts';
-import { sectionStiffness } from './section.ts';
+import type { Limb } from '../../../shared/bows.ts';
+import { type BowState, leaning } from '../bow.ts';
+import type { HalfBow } from '../curve.ts';
+import { type LimbProfile, layersOf, sizesOf } from '../limb-profile.ts';
+import { march } from '../march.ts';
+import type { Mesh } from '../mesh.ts';
+import { sectionStiffness } from '../section.ts';
 
 /** Strain of the surface at full draw, whichever face has more; no unit. */
 export interface StrainPlace {

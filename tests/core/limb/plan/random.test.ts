@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { planReduction } from '../../../core/limb/plan.ts';
-import type { BowKind } from '../../../core/limb/plan-bow.ts';
-import type { MethodPlan, ReductionPlan } from '../../../core/limb/plan-types.ts';
-import { seededRandom } from '../../support/random.ts';
-import { mirrored, randomPlan } from '../../support/random-plan.ts';
+import type { BowKind } from '../../../../core/limb/plan/bow.ts';
+import { planReduction } from '../../../../core/limb/plan/plan.ts';
+import type { MethodPlan, ReductionPlan } from '../../../../core/limb/plan/types.ts';
+import { seededRandom } from '../../../support/random.ts';
+import { mirrored, randomPlan } from '../../../support/random-plan.ts';
 
 const kinds: readonly BowKind[] = ['longbow', 'hybrid', 'recurve'];
 const bows = Array.from({ length: 100 }, (_, i) => {

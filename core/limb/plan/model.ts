@@ -7,14 +7,14 @@ import {
   meshesOf,
   type Strings,
   type WholeBow,
-} from './bow.ts';
-import { halfState, lengthTolerance } from './brace-half.ts';
-import { drawCurve } from './draw-curve.ts';
-import { nockAtAmo } from './draw-length.ts';
-import { leverIn } from './march.ts';
-import { type MeasuredBow, wholeBowOf } from './modelled-bow.ts';
-import { newton, type Pair } from './newton.ts';
-import { converged, failed, type Solved } from './solved.ts';
+} from '../bow.ts';
+import { halfState, lengthTolerance } from '../brace-half.ts';
+import { drawCurve } from '../draw-curve.ts';
+import { nockAtAmo } from '../draw-length.ts';
+import { leverIn } from '../march.ts';
+import { type MeasuredBow, wholeBowOf } from '../modelled-bow.ts';
+import { newton, type Pair } from '../newton.ts';
+import { converged, failed, type Solved } from '../solved.ts';
 
 /** The modelled bow at brace and at one draw. Only ratios of such weights are to be trusted. */
 export interface ModelState {

@@ -1,4 +1,4 @@
-import { type LimbProfile, sizesOf } from './limb-profile.ts';
+import { type LimbProfile, sizesOf } from '../limb-profile.ts';
 
 /** Pounds a cubic inch. */
 export interface Densities {

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { defaultLimits, type PlanLimits } from '../../../core/limb/limits.ts';
-import { planReduction } from '../../../core/limb/plan.ts';
-import type { BowKind, PlanBow, PlanWish } from '../../../core/limb/plan-bow.ts';
-import type { LimitName } from '../../../core/limb/plan-refusals.ts';
-import type { PlanOptions, ReductionPlan } from '../../../core/limb/plan-types.ts';
-import type { PlanMethod } from '../../../core/limb/plan-work.ts';
-import { ShopError } from '../../../shared/errors.ts';
-import { plainBow, plainWish } from '../../support/random-plan.ts';
-import { type LimbWishes, longbow } from '../../support/sample-limbs.ts';
+import type { BowKind, PlanBow, PlanWish } from '../../../../core/limb/plan/bow.ts';
+import { defaultLimits, type PlanLimits } from '../../../../core/limb/plan/limits.ts';
+import { planReduction } from '../../../../core/limb/plan/plan.ts';
+import type { LimitName } from '../../../../core/limb/plan/refusals.ts';
+import type { PlanOptions, ReductionPlan } from '../../../../core/limb/plan/types.ts';
+import type { PlanMethod } from '../../../../core/limb/plan/work.ts';
+import { ShopError } from '../../../../shared/errors.ts';
+import { plainBow, plainWish } from '../../../support/random-plan.ts';
+import { type LimbWishes, longbow } from '../../../support/sample-limbs.ts';
 
 function planOf(bow: PlanBow, wish: PlanWish, options?: Partial<PlanOptions>): ReductionPlan {
   const solved = planReduction(bow, wish, options);
