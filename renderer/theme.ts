@@ -86,7 +86,9 @@ export const theme = createTheme({
     TextInput: { defaultProps: { size: 'md' } },
     NumberInput: { defaultProps: { size: 'md', hideControls: true } },
     Textarea: { defaultProps: { size: 'md', autosize: true, minRows: 2 } },
-    Select: { defaultProps: { size: 'md', allowDeselect: false } },
+    // A form that opens puts the focus on its first field: the list opens when it is asked for.
+    Select: { defaultProps: { size: 'md', allowDeselect: false, openOnFocus: false } },
+    Autocomplete: { defaultProps: { size: 'md', openOnFocus: false } },
     Checkbox: { defaultProps: { size: 'md' } },
     Radio: { defaultProps: { size: 'md' } },
     Switch: { defaultProps: { size: 'md' } },

@@ -49,7 +49,8 @@ export interface CheckedParts {
 
 const filled = (text: string) => text.trim() !== '';
 
-function strungMissing(parts: CheckedParts): string[] {
+/** What the stringing still lacks, one sentence each. */
+export function strungMissing(parts: CheckedParts): string[] {
   if (parts.strung === 'not-yet') return ['Not noted whether it was strung, or why not.'];
   if (parts.strung === 'not-strung') {
     return filled(parts.notStrungBecause) ? [] : ['No reason given why it was not strung.'];

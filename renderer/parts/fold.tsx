@@ -9,6 +9,8 @@ interface FoldProps {
   startsOpen?: boolean;
   /** Something inside is wrong: it opens and stays open. */
   isWrong?: boolean;
+  /** Inside a list that draws its own rules. */
+  hasRule?: boolean;
   children: ReactNode;
 }
 
@@ -18,13 +20,14 @@ export function Fold({
   said = '',
   startsOpen = false,
   isWrong = false,
+  hasRule = true,
   children,
 }: FoldProps) {
   const [isOpen, setOpen] = useState(startsOpen);
   const open = isOpen || isWrong;
   return (
     <details
-      className={classes.fold}
+      className={`${classes.fold} ${hasRule ? classes.rule : ''}`}
       open={open}
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >

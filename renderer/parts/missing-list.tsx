@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import type { MissingItem } from '../../shared/gates.ts';
 import { gateText, sectionWords } from './gate-text.ts';
 import { Mark } from './mark.tsx';
+import { groupsOf, leadOf, restOf } from './missing-groups.ts';
 import classes from './missing-list.module.css';
 
 /** Where a missing item is put right: on another page, or in a form of this one. */
@@ -17,8 +18,15 @@ interface MissingListProps {
   showBarred?: boolean;
 }
 
+/** Where an item is put right in another form than its section's first. */
+const itemWords: Partial<Record<string, string>> = {
+  target: 'Set the target',
+  tracking: 'Give the tracking number',
+  'belongings-back': 'Tick the belongings',
+};
+
 function wordsFor({ item, section }: MissingItem): string {
-  return item === 'target' ? 'Set the target' : sectionWords[section];
+  return itemWords[item] ?? sectionWords[section];
 }
 
 function FixLink({ item, way }: { item: MissingItem; way: WayTo }) {
@@ -37,6 +45,40 @@ function FixLink({ item, way }: { item: MissingItem; way: WayTo }) {
   );
 }
 
+function One({ item, showBarred }: { item: MissingItem; showBarred: boolean }) {
+  return (
+    <>
+      <Mark kind={item.item === 'no-stop-finding' ? 'stop' : 'attention'}>{item.sentence}</Mark>
+      {showBarred && item.override === 'never' ? (
+        <span className={classes.quiet}> Nobody may let this pass.</span>
+      ) : null}
+    </>
+  );
+}
+
+interface ManyProps {
+  first: MissingItem;
+  items: readonly MissingItem[];
+  showBarred: boolean;
+}
+
+/** Several that are put right in one place: what they have in common once, then each. */
+function Many({ first, items, showBarred }: ManyProps) {
+  const barred = items.filter((item) => showBarred && item.override === 'never');
+  const others = items.filter((item) => !barred.includes(item));
+  return (
+    <>
+      <Mark kind="attention">
+        {leadOf(first)}: {items.length}
+      </Mark>
+      {barred.length === 0 ? null : (
+        <span className={classes.quiet}>{restOf(barred)}. Nobody may let these pass.</span>
+      )}
+      {others.length === 0 ? null : <span className={classes.quiet}>{restOf(others)}.</span>}
+    </>
+  );
+}
+
 /** What a gate still needs, each with the way to put it right. */
 export function MissingList({
   missing,
@@ -46,20 +88,19 @@ export function MissingList({
 }: MissingListProps) {
   return (
     <ul className={classes.list}>
-      {missing.map((item) => (
-        <li key={`${item.gate} ${item.item}`} className={classes.row}>
+      {groupsOf(missing).map(({ first, items }) => (
+        <li key={`${first.gate} ${first.item}`} className={classes.row}>
           <span className={classes.sentence}>
-            <Mark kind={item.item === 'no-stop-finding' ? 'stop' : 'attention'}>
-              {item.sentence}
-            </Mark>
+            {items.length === 1 ? (
+              <One item={first} showBarred={showBarred} />
+            ) : (
+              <Many first={first} items={items} showBarred={showBarred} />
+            )}
             {nameGates ? (
-              <span className={classes.quiet}> Before {gateText(item.gate)}.</span>
-            ) : null}
-            {showBarred && item.override === 'never' ? (
-              <span className={classes.quiet}> Nobody may let this pass.</span>
+              <span className={classes.quiet}> Before {gateText(first.gate)}.</span>
             ) : null}
           </span>
-          <FixLink item={item} way={wayTo(item)} />
+          <FixLink item={first} way={wayTo(first)} />
         </li>
       ))}
     </ul>

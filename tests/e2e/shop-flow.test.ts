@@ -139,13 +139,13 @@ describe('a request becomes a shipped parcel', () => {
     await order.move('Agreed');
     await order.standsIn('Agreed');
     await order.weigh('No arrival weighing', 52.3);
-    await order.follow('widths and thicknesses');
+    await order.follow('Limbs not measured');
     await new BenchDriver(session.page).measure([
       { width: '1 1/8', thou: '420' },
       { width: '1', thou: '390' },
       { width: '7/8', thou: '352' },
     ]);
-    await order.gone('widths and thicknesses');
+    await order.gone('Limbs not measured');
     await order.record('weight plan', 'narrow both limbs, stop at 46.5');
     await order.record('glass is bare', 'no thinning planned');
     await order.move('Weight work');

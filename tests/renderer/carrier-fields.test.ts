@@ -7,7 +7,12 @@ import {
   newCarrier,
   newSurcharge,
 } from '../../renderer/screens/settings/carrier-fields.ts';
-import { isStale, limitWords, volumeWords } from '../../renderer/screens/settings/carrier-words.ts';
+import {
+  isStale,
+  limitWords,
+  surchargeWords,
+  volumeWords,
+} from '../../renderer/screens/settings/carrier-words.ts';
 import { contract } from '../../shared/contract/index.ts';
 
 const carrierOf = (profile: (typeof startingProfiles)[number]) => ({
@@ -72,6 +77,12 @@ test('limits and volume in words', () => {
     'Volume charged by 166 cubic in a pound where it is over 1728 cubic in.',
   );
   expect(volumeWords(privateA)).toBe('Volume charged by 139 cubic in a pound.');
+  expect(surchargeWords({ name: 'Oversized', over: { weightLb: 70 } })).toBe(
+    'Oversized: over 70 lb',
+  );
+  expect(surchargeWords({ name: 'Oversized: over 70 lb', over: { weightLb: 70 } })).toBe(
+    'Oversized: over 70 lb',
+  );
 });
 
 test('figures over a year old are stale', () => {

@@ -1,7 +1,6 @@
 import { difference } from '../../../shared/measure.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { ScaleCheckRow } from '../../storage/tables.ts';
-import { dayOf } from '../day.ts';
 
 /** A scale further out than this is refused for weighing; shop practice, not a standard. */
 export const scaleErrorLimitLbf = 0.5;
@@ -20,7 +19,7 @@ const checkHoldsMs = 24 * 60 * 60 * 1000;
 export function scaleTrouble(last: ScaleCheckRow | null, now: string): string | null {
   if (last === null) return 'It has never been checked. Hang two known loads on it.';
   if (Date.parse(now) - Date.parse(last.checked_at) > checkHoldsMs) {
-    return `It was last checked on ${dayOf(last.checked_at)}. Check it today, with two loads.`;
+    return 'It was not checked in the last 24 hours. Hang two known loads on it.';
   }
   const error = worstErrorLbf(last);
   if (Math.abs(error) > scaleErrorLimitLbf) {

@@ -13,7 +13,9 @@ import classes from './photos.module.css';
 
 function factsOf(file: Attachment): [string, string][] {
   const size =
-    file.widthPx === null || file.heightPx === null ? '' : `${file.widthPx} x ${file.heightPx}, `;
+    file.widthPx === null || file.heightPx === null
+      ? ''
+      : `${file.widthPx} x ${file.heightPx} px, `;
   return [
     ['Shows', attachmentSubjectLabels[file.about]],
     ['Order', file.orderNumber ?? ''],

@@ -14,8 +14,8 @@ export interface Opening {
 
 /** Places that an address may name: the gate's sections, and what only Today leads to. */
 export type NamedPlace = Section | 'hold' | 'tasks';
-/** Places of the order page that hold one form: those, and the job's facts. */
-export type FormPlace = NamedPlace | 'job';
+/** Sections of the order page: those, the job's facts, and the photographs. */
+export type FormPlace = NamedPlace | 'job' | 'photos';
 
 export interface OpenForms {
   opened: Partial<Record<FormPlace, Opening>>;

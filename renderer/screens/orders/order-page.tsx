@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
+import type { Stage } from '../../../shared/stages.ts';
 import { orpc } from '../../api/client.ts';
 import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -27,27 +28,40 @@ import { OrderTasks } from './tasks/tasks.tsx';
 import { Undershoot } from './undershoot/undershoot.tsx';
 import { WeightStory } from './weighings/weight-story.tsx';
 
+/** Stages in which the last look and the box are the work: they stand first then. */
+const leavingStages: readonly Stage[] = ['final-check', 'packed'];
+
+function Leaving() {
+  return (
+    <>
+      <FinalCheck />
+      <Shipping />
+    </>
+  );
+}
+
 function OrderBody({ order }: { order: OrderDetail }) {
-  const { number, customerName } = order.card;
-  const who = customerName === '' ? "the shop's own bow" : customerName;
+  const { number, customerId, customerName } = order.card;
+  const who = customerId === null ? "the shop's own bow" : customerName;
+  const isLeaving = leavingStages.includes(order.card.stage);
   return (
     <Page title={`${number}  ${who}`} windowTitle={`${number} ${who}`}>
       <OrderHead />
       <div className={classes.columns}>
         <div className={classes.column}>
           <NextStep />
+          {isLeaving ? <Leaving /> : null}
           <Arrival />
+          <Findings />
+          <Incidents />
+          <Consents />
+          <Inscription />
           <WeightStory />
           <Undershoot />
           <Geometry />
           <BenchLog />
-          <Findings />
-          <Incidents />
+          {isLeaving ? null : <Leaving />}
           <Photos />
-          <Consents />
-          <Inscription />
-          <FinalCheck />
-          <Shipping />
           <History />
         </div>
         <div className={classes.column}>

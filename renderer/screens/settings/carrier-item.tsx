@@ -2,7 +2,7 @@ import { Button } from '@mantine/core';
 import type { Carrier } from '../../../shared/contract/carriers.ts';
 import { fullDay } from '../../parts/days.ts';
 import { Mark } from '../../parts/mark.tsx';
-import { isStale, limitWords, volumeWords } from './carrier-words.ts';
+import { isStale, limitWords, surchargeWords, volumeWords } from './carrier-words.ts';
 import classes from './scale-item.module.css';
 
 interface CarrierItemProps {
@@ -30,7 +30,7 @@ export function CarrierItem({ carrier, isOwner, onEdit }: CarrierItemProps) {
         <span>Takes up to: {accepted === '' ? 'no limit given' : accepted}.</span>
         {profile.surcharges.map((each) => (
           <span key={each.name} className={classes.quiet}>
-            {each.name}: over {limitWords(each.over)}
+            {surchargeWords(each)}
             {each.minimumLb === undefined ? '' : `, charged as ${each.minimumLb} lb at least`}.
           </span>
         ))}

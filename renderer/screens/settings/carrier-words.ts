@@ -26,6 +26,12 @@ export function limitWords(over: Over): string {
     .join(', ');
 }
 
+/** A surcharge with its limits, which are not said twice where its name says them already. */
+export function surchargeWords({ name, over }: CarrierProfile['surcharges'][number]): string {
+  const limits = limitWords(over);
+  return limits === '' || name.includes(limits) ? name : `${name}: over ${limits}`;
+}
+
 /** How the volume is charged, in words. */
 export function volumeWords({ dimensional: { divisor, overIn3 } }: CarrierProfile): string {
   const from = overIn3 === null ? '' : ` where it is over ${decimal(overIn3)} cubic in`;

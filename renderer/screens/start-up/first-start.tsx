@@ -60,7 +60,7 @@ export function FirstStart({ dataFolder, demoTrouble }: FirstStartProps) {
   return (
     <StartPage title="Open your shop">
       <LookAtDemo trouble={demoTrouble} />
-      <h2 style={{ margin: 0 }}>Open your own shop</h2>
+      <h2 style={{ margin: 0, fontSize: 22, fontWeight: 600 }}>Or begin with your own shop</h2>
       <p>
         Everything is kept in one folder on this computer: <strong>{dataFolder}</strong>
       </p>

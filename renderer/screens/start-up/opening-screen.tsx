@@ -40,7 +40,7 @@ export function FillingDemoScreen({ done, words }: Filling) {
       </p>
       <Progress value={percent} size="xl" aria-label="Demo shop" />
       <p aria-live="off">
-        {percent} %: {words}
+        {percent} % done. {words}
       </p>
       {giveUp.error === null ? null : <ErrorNote error={giveUp.error} />}
       <Group>

@@ -31,7 +31,10 @@ export function BelongingsStep() {
   useReportUnsaved(title, words.trim() !== '');
   const { nothingCameAlong } = none.value;
   return (
-    <TableStep title={title}>
+    <TableStep
+      title={title}
+      isDone={order.belongings.length > 0 || order.arrival?.nothingCameAlong === true}
+    >
       <p className={classes.quiet}>All of it is ticked back into the box when the bow goes home.</p>
       <ul className={classes.list} aria-label="Came along">
         {belongings.map((belonging) => (

@@ -16,7 +16,10 @@ export function BoxStep() {
   const part = useArrivalPart();
   const { value, set, errors } = part;
   return (
-    <TableStep title={title}>
+    <TableStep
+      title={title}
+      isDone={order.arrival !== null && order.arrival.condition.trim() !== ''}
+    >
       <p className={classes.quiet}>
         Photograph the box before and while it is opened. A claim needs the packaging: keep it until
         the bow is home.
@@ -62,7 +65,7 @@ export function BoxStep() {
             </Mark>
             <Button
               component={Link}
-              href={`/orders/${order.card.id}?open=incidents`}
+              href={`/orders/${order.card.id}?open=incidents:damaged-in-transit`}
               variant="default"
             >
               Record damage in transit

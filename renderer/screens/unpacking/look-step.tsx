@@ -17,7 +17,7 @@ export function LookStep() {
   const part = useArrivalPart();
   const [isAdding, setAdding] = useState(false);
   return (
-    <TableStep title={title}>
+    <TableStep title={title} isDone={order.arrival?.lookedOver === true}>
       <p className={classes.quiet}>
         Unstrung, in raking light. Look for {lookedFor.slice(0, -1).join(', ')} and{' '}
         {lookedFor.at(-1)}. A crack or a glue line that opens is a stop finding.

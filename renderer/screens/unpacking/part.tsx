@@ -8,10 +8,17 @@ import classes from './unpacking.module.css';
 import { useReportUnsaved } from './unsaved.tsx';
 import type { ArrivalPart } from './use-arrival-part.ts';
 
+interface TableStepProps {
+  title: string;
+  /** What the arrival check asks of this step is recorded. */
+  isDone?: boolean;
+  children: ReactNode;
+}
+
 /** One step at the table. */
-export function TableStep({ title, children }: { title: string; children: ReactNode }) {
+export function TableStep({ title, isDone = false, children }: TableStepProps) {
   return (
-    <Panel title={title}>
+    <Panel title={title} actions={isDone ? <Mark kind="done">Done</Mark> : null}>
       <div className={classes.step}>{children}</div>
     </Panel>
   );

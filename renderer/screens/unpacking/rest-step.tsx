@@ -3,7 +3,6 @@ import dayjs from 'dayjs';
 import { restHours } from '../../../shared/arrival.ts';
 import { CommandError } from '../../parts/command-error.tsx';
 import { momentText } from '../../parts/days.ts';
-import { Mark } from '../../parts/mark.tsx';
 import { TableStep } from './part.tsx';
 import { minutesText, restAt } from './rest-clock.ts';
 import classes from './unpacking.module.css';
@@ -17,7 +16,7 @@ export function RestStep() {
   const since = part.value.restingSince;
   const start = () => part.saveWith({ restingSince: new Date().toISOString() });
   return (
-    <TableStep title="3  Let it rest">
+    <TableStep title="3  Let it rest" isDone={since !== null && restAt(since, now).isRested}>
       <p className={classes.quiet}>
         About {restHours} hours at shop temperature before the first stringing; longer from a
         freezing van (common practice).
@@ -50,7 +49,6 @@ function Clock({ since, now }: { since: string; now: number }) {
         Out of the box since {momentText(since)}
         {rest.isRested ? '.' : `, until ${dayjs(rest.until).format('HH:mm')}.`}
       </p>
-      {rest.isRested ? <Mark kind="done">{restHours} hours have passed</Mark> : null}
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { Button, Radio, Textarea, TextInput } from '@mantine/core';
 import dayjs from 'dayjs';
-import { type StrungState, strungState } from '../../../shared/arrival.ts';
+import { type StrungState, strungMissing, strungState } from '../../../shared/arrival.ts';
 import type { ArrivalFields } from '../../../shared/contract/arrival.ts';
 import { FieldGrid } from '../../parts/fields.tsx';
 import { Mark } from '../../parts/mark.tsx';
@@ -29,7 +29,10 @@ export function StringStep() {
   const { value, set } = part;
   const isBarred = order.card.openStops > 0;
   return (
-    <TableStep title={title}>
+    <TableStep
+      title={title}
+      isDone={order.arrival !== null && strungMissing(order.arrival).length === 0}
+    >
       <StopSign />
       {isBarred ? null : <Cautions restingSince={value.restingSince} />}
       <SavedForm title={title} saveLabel="Save the stringing" part={part}>
@@ -95,25 +98,29 @@ function StrungFields({ part }: { part: ArrivalPart }) {
     />
   );
   return (
-    <FieldGrid>
-      {words('alignment', 'Alignment', 'Limbs in line, no twist')}
-      {words('stringTrack', 'String track', 'Down the middle of both limbs')}
-      <NumberField
-        label="Brace height, in"
-        unit="in"
-        value={value.braceIn}
-        error={errors.braceIn}
-        onChange={(braceIn) => set({ braceIn })}
-      />
-      <NumberField
-        label="Tiller, upper minus lower, in"
-        unit="in"
-        placeholder="1/8 or -1/16"
-        value={value.tillerIn}
-        error={errors.tillerIn}
-        onChange={(tillerIn) => set({ tillerIn })}
-      />
-    </FieldGrid>
+    <>
+      <FieldGrid>
+        {words('alignment', 'Alignment', 'Limbs in line, no twist')}
+        {words('stringTrack', 'String track', 'Down the middle of both limbs')}
+      </FieldGrid>
+      <FieldGrid>
+        <NumberField
+          label="Brace height, in"
+          unit="in"
+          value={value.braceIn}
+          error={errors.braceIn}
+          onChange={(braceIn) => set({ braceIn })}
+        />
+        <NumberField
+          label="Tiller, upper minus lower, in"
+          unit="in"
+          placeholder="1/8 or -1/16"
+          value={value.tillerIn}
+          error={errors.tillerIn}
+          onChange={(tillerIn) => set({ tillerIn })}
+        />
+      </FieldGrid>
+    </>
   );
 }
 

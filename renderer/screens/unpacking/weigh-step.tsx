@@ -15,7 +15,7 @@ export function WeighStep() {
   );
   const { arrivalLbf, drawIn } = card.weights;
   return (
-    <TableStep title="6  Weigh it as it came">
+    <TableStep title="6  Weigh it as it came" isDone={isWeighed}>
       {isWeighed ? (
         <Mark kind="done">
           {arrivalLbf === null

@@ -28,7 +28,7 @@ test('the shortfall and an offer in plain words', () => {
   expect(shortfallText(now)).toBe(
     '1.8 lb under the target: 43.3# @ 28" measured, 45# @ 28" asked for',
   );
-  expect(offerText(record)).toBe('A lower price, $40 less, Sorry.');
+  expect(offerText(record)).toBe('A lower price, $40 less: Sorry.');
   expect(offerText({ ...record, offer: 'accept', priceChangeCents: 0, words: '' })).toBe(
     'Keep the bow as it is',
   );

@@ -147,7 +147,7 @@ function Row({ row, place, errors, onChange, onRemove }: RowProps) {
   };
   return (
     <fieldset className={classes.row} aria-label={`Station ${place}`}>
-      <div>
+      <div className={classes.fade}>
         <StepField
           label="From the fade"
           unit="in"

@@ -14,7 +14,7 @@ function Size({ station }: { station: ComparedStation | undefined }) {
       : `, ${decimal(thicknessIn * 1000, 1)} thou${surface === 'bare' ? '' : ' over finish'}`;
   return (
     <td>
-      {decimal(widthIn, 3)}"{thick}
+      {widthIn.toFixed(3)}"{thick}
       {changeText === '' ? null : <span className={classes.change}>{changeText}</span>}
     </td>
   );

@@ -71,7 +71,7 @@ function Event({ event }: { event: LifeEvent }) {
         {event.struckReason === null ? null : (
           <p>Struck out, does not count: {event.struckReason}</p>
         )}
-        <span className={classes.quiet}>
+        <span className={classes.who}>
           {event.personName}
           {event.orderId === null ? null : (
             <>

@@ -9,6 +9,8 @@ export interface WeightGroup {
   weights: { weight: LifeWeight; share: number }[];
 }
 
+const drawOf = ({ weights }: WeightGroup) => weights[0]?.weight.drawIn ?? 0;
+
 function titleOf(weight: LifeWeight): string {
   return [
     `at ${decimal(weight.drawIn, 4)}" ${drawReferenceLabels[weight.drawReference]}`,
@@ -21,7 +23,7 @@ function titleOf(weight: LifeWeight): string {
 
 /**
  * Weighings that may be set side by side: one draw, one reference, one pair of limbs, one riser.
- * The group with the most weighings first. `share` is of the heaviest in the group, 0 to 1.
+ * The group with the most weighings first, of as many the longest draw. `share` is of the heaviest in the group, 0 to 1.
  */
 export function weightGroups(weights: readonly LifeWeight[]): WeightGroup[] {
   const groups = Map.groupBy(weights.toReversed(), titleOf);
@@ -34,5 +36,10 @@ export function weightGroups(weights: readonly LifeWeight[]): WeightGroup[] {
         weights: list.map((weight) => ({ weight, share: share(weight.forceLbf) })),
       };
     })
-    .toSorted((a, b) => b.weights.length - a.weights.length || a.title.localeCompare(b.title));
+    .toSorted(
+      (a, b) =>
+        b.weights.length - a.weights.length ||
+        drawOf(b) - drawOf(a) ||
+        a.title.localeCompare(b.title),
+    );
 }

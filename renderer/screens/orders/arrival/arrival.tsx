@@ -7,6 +7,7 @@ import { Facts } from '../../../parts/facts.tsx';
 import { Mark } from '../../../parts/mark.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
+import { arrivalState } from '../section-states.ts';
 
 const inches = (value: number | null) => (value === null ? '' : `${inchGlyph(value)}"`);
 
@@ -60,15 +61,15 @@ export function Arrival() {
     <OrderSection
       place="arrival"
       title="Arrival"
+      state={arrivalState(order)}
+      saysItself
       actions={
         <Button component={Link} href={`/orders/${card.id}/unpacking`} variant="default">
           At the unpacking table
         </Button>
       }
     >
-      {arrival === null ? (
-        <p style={{ margin: 0 }}>The box has not been opened.</p>
-      ) : (
+      {arrival === null ? null : (
         <>
           <p style={{ margin: '0 0 8px' }}>
             {arrival.completedAt === null ? (

@@ -1,12 +1,13 @@
 import { Button } from '@mantine/core';
 import type { Entry } from '../../../../shared/contract/entries.ts';
 import { entryKinds, type EntryItem as Item } from '../../../../shared/entries.ts';
+import { Fold } from '../../../parts/fold.tsx';
 import { gateText } from '../../../parts/gate-text.ts';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
 import classes from './bench-log.module.css';
 import { EntryForm } from './entry-form.tsx';
-import { type EntryGroup, groupsFor } from './entry-groups.ts';
+import { type EntryGroup, groupsFor, logState } from './entry-groups.ts';
 import { EntryItem } from './entry-item.tsx';
 
 interface GroupProps {
@@ -17,7 +18,7 @@ interface GroupProps {
 function Group({ group, byItem }: GroupProps) {
   return (
     <div className={classes.group}>
-      <h3 className={classes.heading}>For {gateText(group.gate)}</h3>
+      <h3 className={classes.heading}>Before {gateText(group.gate)}</h3>
       <ul className={classes.items}>
         {group.items.map((item) => (
           <EntryItem key={item} item={item} entries={byItem.get(item) ?? []} />
@@ -35,13 +36,18 @@ interface FoldedProps extends Pick<GroupProps, 'byItem'> {
 function Folded({ title, groups, byItem }: FoldedProps) {
   if (groups.length === 0) return null;
   return (
-    <details>
-      <summary className={classes.summary}>{title}</summary>
+    <Fold title={title} said={countText(groups, byItem)}>
       {groups.map((group) => (
         <Group key={group.gate} group={group} byItem={byItem} />
       ))}
-    </details>
+    </Fold>
   );
+}
+
+function countText(groups: readonly EntryGroup[], byItem: GroupProps['byItem']): string {
+  const items = groups.flatMap((group) => group.items);
+  const written = items.filter((item) => byItem.has(item)).length;
+  return `${written} of ${items.length} recorded`;
 }
 
 /** The entry to begin with: what is needed next, else what any order may need. */
@@ -64,6 +70,7 @@ export function BenchLog() {
     <OrderSection
       place="bench-log"
       title="Bench log"
+      state={logState(order.entries, groups.now)}
       actions={
         opening === undefined ? (
           <Button variant="default" onClick={() => open('bench-log')}>

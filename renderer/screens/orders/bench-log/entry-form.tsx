@@ -14,7 +14,7 @@ import { offeredGroups } from './entry-groups.ts';
 import { RefusedStep } from './refused-step.tsx';
 
 const choices = offeredGroups.map((group) => ({
-  group: `For ${gateText(group.gate)}`,
+  group: `Before ${gateText(group.gate)}`,
   items: group.items.map((value) => ({ value, label: entryKinds[value].label })),
 }));
 

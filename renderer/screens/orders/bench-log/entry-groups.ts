@@ -1,3 +1,4 @@
+import type { Entry } from '../../../../shared/contract/entries.ts';
 import { type EntryItem, entryKinds } from '../../../../shared/entries.ts';
 import { finalCheckItems } from '../../../../shared/final-checklist.ts';
 import type { Gate } from '../../../../shared/gates.ts';
@@ -88,4 +89,18 @@ export function groupsFor(
     else sorted.before.push(group);
   }
   return sorted;
+}
+
+/** How the log stands, in a few words: what is still to be written now, and what is written. */
+export function logState(
+  entries: readonly Pick<Entry, 'item' | 'struckReason'>[],
+  now: readonly EntryGroup[],
+): string {
+  const counted = entries.filter(({ struckReason }) => struckReason === null);
+  const written = new Set(counted.map(({ item }) => item));
+  const open = now
+    .flatMap(({ items }) => items)
+    .filter((item) => isOffered(item) && !written.has(item)).length;
+  const recorded = counted.length === 0 ? 'nothing recorded' : `${counted.length} recorded`;
+  return open === 0 ? recorded : `${recorded}, ${open} to record`;
 }

@@ -3,6 +3,7 @@ import type { Entry } from '../../../../shared/contract/entries.ts';
 import { entryKinds, type EntryItem as Item } from '../../../../shared/entries.ts';
 import { api } from '../../../api/client.ts';
 import { fullDay } from '../../../parts/days.ts';
+import { Fold } from '../../../parts/fold.tsx';
 import { Mark } from '../../../parts/mark.tsx';
 import pageClasses from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
@@ -66,14 +67,11 @@ export function EntryItem({ item, entries }: { item: Item; entries: readonly Ent
         <EntryLine key={entry.id} entry={entry} />
       ))}
       {entries.length > shownBefore + 1 ? (
-        <details>
-          <summary className={classes.summary}>
-            {entries.length - shownBefore - 1} earlier entries
-          </summary>
+        <Fold title={`${entries.length - shownBefore - 1} earlier`} hasRule={false}>
           {entries.slice(shownBefore + 1).map((entry) => (
             <EntryLine key={entry.id} entry={entry} />
           ))}
-        </details>
+        </Fold>
       ) : null}
     </li>
   );

@@ -7,6 +7,7 @@ import {
 } from '../../../../shared/consents.ts';
 import type { Consent } from '../../../../shared/contract/consents.ts';
 import { momentText, moneyText } from '../../../parts/days.ts';
+import { Fold } from '../../../parts/fold.tsx';
 import { Mark, type MarkKind } from '../../../parts/mark.tsx';
 import classes from '../order-page.module.css';
 
@@ -70,12 +71,9 @@ export function ConsentItem({ consent, onAnswer }: ConsentItemProps) {
       {consent.answers.map((answer) => (
         <Answer key={answer.id} answer={answer} />
       ))}
-      <details>
-        <summary style={{ cursor: 'pointer', minHeight: 44, lineHeight: '44px' }}>
-          The text that was asked
-        </summary>
+      <Fold title="The text that was asked" hasRule={false}>
         <p className={classes.words}>{consent.text}</p>
-      </details>
+      </Fold>
     </li>
   );
 }

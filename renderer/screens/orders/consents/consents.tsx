@@ -5,6 +5,7 @@ import type { Consent } from '../../../../shared/contract/consents.ts';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
+import { consentsState } from '../section-states.ts';
 import { AnswerDialog } from './answer-dialog.tsx';
 import { AskDialog } from './ask-dialog.tsx';
 import { ConsentItem } from './consent-item.tsx';
@@ -39,6 +40,8 @@ export function Consents() {
     <OrderSection
       place="consents"
       title="Consents"
+      state={consentsState(order)}
+      isBusy={dialog !== null}
       actions={
         mayAsk ? (
           <Button variant="default" onClick={() => setDialog({ is: 'ask', kind: first })}>

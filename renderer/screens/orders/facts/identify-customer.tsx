@@ -21,7 +21,7 @@ export function IdentifyCustomer() {
   }
   if (!isOpen) {
     return (
-      <Button variant="default" mt="md" onClick={() => setOpen(true)}>
+      <Button variant="subtle" mt="xs" px={0} onClick={() => setOpen(true)}>
         It belongs to somebody else
       </Button>
     );

@@ -55,6 +55,7 @@ export function standing(rows: readonly FinalCheckRow[]): string {
   const good = rows.filter((row) => row.entry?.outcome === 'ok' && !row.outdated).length;
   const bad = rows.filter((row) => row.entry?.outcome === 'not-ok' && !row.outdated).length;
   const open = rows.length - good - bad;
+  if (good + bad === 0) return `${open} to look at`;
   return [
     `${good} of ${rows.length} in order`,
     ...(bad === 0 ? [] : [`${bad} not in order`]),

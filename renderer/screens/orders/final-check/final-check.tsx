@@ -1,5 +1,3 @@
-import { Button } from '@mantine/core';
-import { useState } from 'react';
 import { closedStages, type Stage } from '../../../../shared/stages.ts';
 import { Mark } from '../../../parts/mark.tsx';
 import orderClasses from '../order-page.module.css';
@@ -13,24 +11,15 @@ const checking: readonly Stage[] = ['final-check', 'packed'];
 
 /** The last look before the box is closed. Folded while the bow is far from it. */
 export function FinalCheck() {
-  const { order, opened } = useOrder();
+  const { order } = useOrder();
   const { stage, openStops, goingHome } = order.card;
   const isStopped = openStops > 0;
   const isNow = checking.includes(stage);
-  const [isShown, setShown] = useState(false);
-  const shown = isNow || isShown || opened['final-check'] !== undefined;
-  const { finalCheck } = order;
   return (
     <OrderSection
       place="final-check"
       title="Final check"
-      actions={
-        isNow ? null : (
-          <Button variant="default" aria-expanded={shown} onClick={() => setShown(!isShown)}>
-            {isShown ? 'Fold the checklist' : 'Show the checklist'}
-          </Button>
-        )
-      }
+      state={goingHome === null ? standing(order.finalCheck) : 'not needed, it goes home unworked'}
     >
       {isStopped ? (
         <p role="alert">
@@ -40,25 +29,14 @@ export function FinalCheck() {
           </Mark>
         </p>
       ) : null}
-      {goingHome === null ? (
-        <p className={orderClasses.quiet}>{standing(finalCheck)}</p>
-      ) : (
+      {isNow || goingHome !== null || closedStages.includes(stage) ? null : (
         <p className={orderClasses.quiet}>
-          The bow goes home before its work is done: it needs no final check.
+          Ticked once the order stands in Final check: before that the finish may not bear
+          stringing.
         </p>
       )}
-      {shown ? (
-        <>
-          {isNow || closedStages.includes(stage) ? null : (
-            <p className={orderClasses.quiet}>
-              Ticked once the order stands in Final check: before that the finish may not bear
-              stringing.
-            </p>
-          )}
-          {goingHome === null ? <CheckList mayTick={isNow && !isStopped} /> : null}
-          <BelongingsBack />
-        </>
-      ) : null}
+      {goingHome === null ? <CheckList mayTick={isNow && !isStopped} /> : null}
+      <BelongingsBack />
     </OrderSection>
   );
 }

@@ -19,11 +19,13 @@ export function FindingList({ isAdding, onAdded }: FindingListProps) {
       {sorted.length === 0 && !isAdding ? (
         <p className={classes.quiet}>Nothing found so far.</p>
       ) : null}
-      <ul className={classes.list}>
-        {sorted.map((finding) => (
-          <FindingItem key={finding.id} finding={finding} />
-        ))}
-      </ul>
+      {sorted.length === 0 ? null : (
+        <ul className={classes.list}>
+          {sorted.map((finding) => (
+            <FindingItem key={finding.id} finding={finding} />
+          ))}
+        </ul>
+      )}
     </>
   );
 }

@@ -55,9 +55,9 @@ export function FindingPlaceFields({ place, onChange, errors }: FindingPlaceFiel
         error={errors.words}
         onChange={(event) => set({ more: event.currentTarget.value })}
       />
-      <p className={classes.line} aria-live="polite">
-        {line === '' ? '' : `Reads: ${line}`}
-      </p>
+      <div aria-live="polite" className={line === '' ? classes.silent : undefined}>
+        {line === '' ? null : <p className={classes.line}>Reads: {line}</p>}
+      </div>
     </>
   );
 }

@@ -7,16 +7,23 @@ import { GeometryVersions } from '../../bows/geometry/geometry-versions.tsx';
 import { StationsForm } from '../../bows/geometry/stations-form.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
+import { geometryState } from '../section-states.ts';
 
 /** What the limbs of this order's bow measured, and the form for the next measuring. */
 export function Geometry() {
   const { order, opened, open } = useOrder();
-  const { bow } = order;
+  const { bow, limbSet } = order;
   const isAsked = opened.geometry !== undefined;
+  const query = useQuery({
+    ...orpc.geometry.list.queryOptions({ input: { bowId: bow?.id ?? '' } }),
+    enabled: bow !== null,
+  });
+  const versions = query.data?.filter((one) => one.limbSetId === (limbSet?.id ?? null));
   return (
     <OrderSection
       place="geometry"
       title="Limbs measured"
+      state={bow === null ? 'identify the bow first' : geometryState(versions)}
       actions={
         bow === null || isAsked ? null : (
           <Button variant="default" onClick={() => open('geometry')}>
@@ -25,11 +32,7 @@ export function Geometry() {
         )
       }
     >
-      {bow === null ? (
-        <p style={{ margin: 0 }}>Identify the bow before its limbs are measured.</p>
-      ) : (
-        <OfBow bowId={bow.id} />
-      )}
+      {bow === null || (versions?.length === 0 && !isAsked) ? null : <OfBow bowId={bow.id} />}
     </OrderSection>
   );
 }

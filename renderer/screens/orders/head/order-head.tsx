@@ -31,13 +31,13 @@ function StopBanner() {
 function HoldBanner() {
   const { hold } = useOrder().order.card;
   if (hold === null) return null;
-  const reminder = hold.remindOn === null ? '' : `, remind on ${fullDay(hold.remindOn)}`;
+  const reminder = hold.remindOn === null ? '' : ` Remind on ${fullDay(hold.remindOn)}.`;
   return (
     <div className={classes.hold}>
       <Mark kind="attention">On hold: {holdLabels[hold.kind].toLowerCase()}</Mark>
-      <p className={classes.line}>
-        {hold.reason} (since {momentText(hold.since)}
-        {reminder})
+      <p className={classes.line}>{hold.reason}</p>
+      <p className={classes.quiet}>
+        Since {momentText(hold.since)}.{reminder}
       </p>
     </div>
   );

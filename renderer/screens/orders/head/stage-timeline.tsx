@@ -1,15 +1,15 @@
 import type { OrderDetail } from '../../../../shared/contract/orders.ts';
-import { stageLabels } from '../../../../shared/stages.ts';
+import { closedStages, stageLabels } from '../../../../shared/stages.ts';
 import { dayOf, fullDay, sinceText } from '../../../parts/days.ts';
 import classes from './order-head.module.css';
 import { type TimelineStage, timelineOf } from './timeline.ts';
 
-function dateWords({ state, enteredAt }: TimelineStage): string {
+function dateWords({ stage, state, enteredAt }: TimelineStage): string {
   if (state === 'ahead') return '';
   const day = enteredAt === null ? 'gate passed' : fullDay(dayOf(enteredAt));
-  if (state === 'passed') return day;
+  if (state === 'passed' || closedStages.includes(stage)) return day;
   const since = enteredAt === null ? '' : sinceText(enteredAt);
-  return since === 'today' ? 'now, since today' : `now, ${since} since ${day}`;
+  return since === 'today' ? 'here since today' : `here ${since}, since ${day}`;
 }
 
 /** The stages of this order's route with the days it entered them. */

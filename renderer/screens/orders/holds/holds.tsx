@@ -5,6 +5,7 @@ import { momentText } from '../../../parts/days.ts';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
+import { holdState } from '../section-states.ts';
 import { HoldForm } from './hold-form.tsx';
 import { LadderList } from './ladder-list.tsx';
 import { OpenHold } from './open-hold.tsx';
@@ -32,6 +33,9 @@ export function Holds() {
     <OrderSection
       place="hold"
       title="Hold"
+      state={holdState(order)}
+      saysItself
+      isBusy={isAdding}
       actions={
         mayAdd && !isAdding ? (
           <Button variant="default" onClick={() => setAdding(true)}>
@@ -40,12 +44,15 @@ export function Holds() {
         ) : null
       }
     >
-      {isAdding && open === undefined ? <HoldForm onDone={() => setAdding(false)} /> : null}
-      {open === undefined ? null : <OpenHold key={open.id} hold={open} />}
-      {open === undefined && !isAdding ? <p className={classes.quiet}>Not on hold.</p> : null}
-      {past.map((hold) => (
-        <PastHold key={hold.id} hold={hold} />
-      ))}
+      {isAdding || order.holds.length > 0 ? (
+        <>
+          {isAdding && open === undefined ? <HoldForm onDone={() => setAdding(false)} /> : null}
+          {open === undefined ? null : <OpenHold key={open.id} hold={open} />}
+          {past.map((hold) => (
+            <PastHold key={hold.id} hold={hold} />
+          ))}
+        </>
+      ) : null}
     </OrderSection>
   );
 }

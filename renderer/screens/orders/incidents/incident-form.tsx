@@ -1,5 +1,6 @@
 import { Textarea, TextInput } from '@mantine/core';
 import { useState } from 'react';
+import type { IncidentKind } from '../../../../shared/incidents.ts';
 import { api } from '../../../api/client.ts';
 import { today } from '../../../parts/days.ts';
 import { FieldGrid } from '../../../parts/fields.tsx';
@@ -90,9 +91,15 @@ function WhatHappened({ fields, set, details, tried }: FieldsProps & { tried: bo
 }
 
 /** Writes down damage or loss; damage stops the bow with the same click. */
-export function IncidentForm({ onDone }: { onDone: () => void }) {
+interface IncidentFormProps {
+  /** What the form is opened for, where that is known. */
+  kind: IncidentKind | null;
+  onDone: () => void;
+}
+
+export function IncidentForm({ kind: first, onDone }: IncidentFormProps) {
   const { order } = useOrder();
-  const [fields, setFields] = useState(() => newIncident(today()));
+  const [fields, setFields] = useState(() => newIncident(today(), first));
   const [isTried, setTried] = useState(false);
   const command = useOrderCommand(api.incidents.record, onDone);
   const group = {

@@ -13,8 +13,8 @@ export interface NewIncident {
   claimUntil: string;
 }
 
-export const newIncident = (happenedOn: string): NewIncident => ({
-  kind: null,
+export const newIncident = (happenedOn: string, kind: IncidentKind | null = null): NewIncident => ({
+  kind,
   happenedOn,
   what: '',
   place: noPlace,

@@ -1,7 +1,7 @@
 import { Button } from '@mantine/core';
-import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
+import { inscriptionState } from '../section-states.ts';
 import inscriptionClasses from './inscription.module.css';
 import { InscriptionForm } from './inscription-form.tsx';
 
@@ -9,11 +9,13 @@ import { InscriptionForm } from './inscription-form.tsx';
 export function Inscription() {
   const { order, isOffice, opened, open } = useOrder();
   const opening = opened.inscription;
-  const isMarked = order.services.includes('re-mark');
+  const isWriting = opening !== undefined && isOffice;
   return (
     <OrderSection
       place="inscription"
       title="To be written on the bow"
+      state={inscriptionState(order)}
+      saysItself
       actions={
         isOffice && opening === undefined ? (
           <Button variant="default" onClick={() => open('inscription')}>
@@ -22,15 +24,14 @@ export function Inscription() {
         ) : null
       }
     >
-      {order.inscription === '' ? (
-        <p className={classes.quiet}>
-          {isMarked ? 'No lines given yet.' : 'No lines given; this order has no re-marking.'}
-          {isOffice ? '' : ' The office writes them.'}
-        </p>
-      ) : (
-        <pre className={inscriptionClasses.lines}>{order.inscription}</pre>
+      {order.inscription === '' && !isWriting ? null : (
+        <>
+          {order.inscription === '' ? null : (
+            <pre className={inscriptionClasses.lines}>{order.inscription}</pre>
+          )}
+          {isWriting ? <InscriptionForm opening={opening} /> : null}
+        </>
       )}
-      {opening !== undefined && isOffice ? <InscriptionForm opening={opening} /> : null}
     </OrderSection>
   );
 }

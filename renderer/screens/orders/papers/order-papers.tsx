@@ -1,13 +1,14 @@
 import { Button } from '@mantine/core';
-import { useState } from 'react';
-import type { Paper } from '../../../../shared/contract/papers.ts';
+import { useEffect, useState } from 'react';
+import { type Paper, paperKind } from '../../../../shared/contract/papers.ts';
 import { momentText } from '../../../parts/days.ts';
+import { Fold } from '../../../parts/fold.tsx';
 import { Mark } from '../../../parts/mark.tsx';
-import { Panel } from '../../../parts/panel.tsx';
 import { PaperDialog } from '../../papers/paper-dialog.tsx';
 import { copyLabels, formatLabels, paperLabels } from '../../papers/paper-words.ts';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
+import { OrderSection } from '../order-section.tsx';
 import { readOrdersAgain } from '../use-order-command.ts';
 
 function PaperLine({ paper }: { paper: Paper }) {
@@ -24,13 +25,31 @@ function PaperLine({ paper }: { paper: Paper }) {
   );
 }
 
+const shownFirst = 3;
+
+function PaperLines({ papers }: { papers: readonly Paper[] }) {
+  return (
+    <ul className={classes.list}>
+      {papers.map((paper) => (
+        <PaperLine key={paper.id} paper={paper} />
+      ))}
+    </ul>
+  );
+}
+
 /** Papers of this order: what went out, and the way to make more. */
 export function OrderPapers() {
-  const { order } = useOrder();
+  const { order, opened, close } = useOrder();
   const [kind, setKind] = useState<Paper['kind'] | null>(null);
   const papers = order.papers.toSorted((a, b) => b.madeAt.localeCompare(a.madeAt));
+  const asked = opened.papers;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each asking opens the paper once.
+  useEffect(() => {
+    const paper = paperKind.safeParse(asked?.opens);
+    if (paper.success) setKind(paper.data);
+  }, [asked?.times]);
   return (
-    <Panel title="Papers">
+    <OrderSection place="papers" title="Papers">
       <div className={classes.buttons} style={{ marginBottom: 12 }}>
         <Button variant="default" onClick={() => setKind('work-order')}>
           Work order
@@ -42,11 +61,14 @@ export function OrderPapers() {
       {papers.length === 0 ? (
         <p className={classes.quiet}>Nothing printed or saved yet.</p>
       ) : (
-        <ul className={classes.list}>
-          {papers.map((paper) => (
-            <PaperLine key={paper.id} paper={paper} />
-          ))}
-        </ul>
+        <>
+          <PaperLines papers={papers.slice(0, shownFirst)} />
+          {papers.length > shownFirst ? (
+            <Fold title={`Earlier papers (${papers.length - shownFirst})`}>
+              <PaperLines papers={papers.slice(shownFirst)} />
+            </Fold>
+          ) : null}
+        </>
       )}
       {kind === null ? null : (
         <PaperDialog
@@ -55,9 +77,12 @@ export function OrderPapers() {
           orderId={order.card.id}
           number={order.card.number}
           onIssued={readOrdersAgain}
-          onClose={() => setKind(null)}
+          onClose={() => {
+            setKind(null);
+            if (asked !== undefined) close('papers');
+          }}
         />
       )}
-    </Panel>
+    </OrderSection>
   );
 }

@@ -52,14 +52,14 @@ export function ParcelItem({ parcel }: { parcel: Shipment }) {
   }
   return (
     <li className={`${orderClasses.item} ${classes.parcel}`}>
-      <div className={orderClasses.row}>
-        <h3 className={classes.subtitle}>{title}</h3>
-        {isEditing ? null : (
+      {isEditing ? null : (
+        <div className={orderClasses.row}>
+          <h3 className={classes.subtitle}>{title}</h3>
           <Button variant="default" aria-label={`Change ${what}`} onClick={() => setChanging(true)}>
             Change
           </Button>
-        )}
-      </div>
+        </div>
+      )}
       {isEditing ? (
         <ParcelForm
           direction={direction}

@@ -1,14 +1,12 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
-import type { Stage } from '../../../../shared/stages.ts';
 import { Mark } from '../../../parts/mark.tsx';
 import orderClasses from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
+import { shippingState } from '../section-states.ts';
 import { ParcelForm } from './parcel-form.tsx';
 import { ParcelItem } from './parcel-item.tsx';
-
-const packing: readonly Stage[] = ['cure', 'final-check', 'packed', 'shipped'];
 
 function Cautions({ isStopped }: { isStopped: boolean }) {
   if (isStopped) {
@@ -29,16 +27,14 @@ function Cautions({ isStopped }: { isStopped: boolean }) {
   );
 }
 
-/** The box: its sizes against the carrier's limits, its value, its tracking. Folded until packing is near. */
+/** The box: its sizes against the carrier's limits, its value, its tracking. */
 export function Shipping() {
   const { order, opened, close } = useOrder();
   const { card, shipments } = order;
   const [adding, setAdding] = useState<'in' | 'out' | null>(null);
-  const [isShown, setShown] = useState(false);
   const opening = opened.shipping;
-  const near = packing.includes(card.stage) || card.goingHome !== null || shipments.length > 0;
-  const shown = near || isShown || opening !== undefined;
   const live = shipments.find((each) => each.direction === 'out' && each.struckReason === null);
+  const cameIn = shipments.some((each) => each.direction === 'in' && each.struckReason === null);
   const form = adding ?? (opening !== undefined && live === undefined ? 'out' : null);
   const done = () => {
     setAdding(null);
@@ -48,49 +44,40 @@ export function Shipping() {
     <OrderSection
       place="shipping"
       title="Packing and shipping"
-      actions={
-        shown ? null : (
-          <Button variant="default" aria-expanded={false} onClick={() => setShown(true)}>
-            Show the parcel
-          </Button>
-        )
-      }
+      state={shippingState(order)}
+      isBusy={form !== null}
     >
-      {shown ? (
-        <>
-          <Cautions isStopped={card.openStops > 0 || card.goingHome === 'broken'} />
-          {form === null ? (
-            <div className={orderClasses.buttons} style={{ marginBlock: 12 }}>
-              {live === undefined ? (
-                <Button variant="default" onClick={() => setAdding('out')}>
-                  Measure and record the parcel
-                </Button>
-              ) : null}
-              <Button variant="default" onClick={() => setAdding('in')}>
-                Record the parcel it came in
-              </Button>
-            </div>
-          ) : (
-            <ParcelForm
-              key={form}
-              direction={form}
-              parcel={null}
-              times={opening?.times ?? 1}
-              onDone={done}
-            />
-          )}
-          {shipments.length === 0 && form === null ? (
-            <p className={orderClasses.quiet}>No parcel recorded yet.</p>
+      <Cautions isStopped={card.openStops > 0 || card.goingHome === 'broken'} />
+      {form === null ? (
+        <div className={orderClasses.buttons} style={{ marginBlock: 12 }}>
+          {live === undefined ? (
+            <Button variant="default" onClick={() => setAdding('out')}>
+              Measure and record the parcel
+            </Button>
           ) : null}
-          <ul className={orderClasses.list}>
-            {shipments.map((parcel) => (
-              <ParcelItem key={parcel.id} parcel={parcel} />
-            ))}
-          </ul>
-        </>
+          {cameIn ? null : (
+            <Button variant="default" onClick={() => setAdding('in')}>
+              Record the parcel it came in
+            </Button>
+          )}
+        </div>
       ) : (
-        <p className={orderClasses.quiet}>The parcel is measured when the bow is packed.</p>
+        <ParcelForm
+          key={form}
+          direction={form}
+          parcel={null}
+          times={opening?.times ?? 1}
+          onDone={done}
+        />
       )}
+      {shipments.length === 0 && form === null ? (
+        <p className={orderClasses.quiet}>No parcel recorded yet.</p>
+      ) : null}
+      <ul className={orderClasses.list}>
+        {shipments.map((parcel) => (
+          <ParcelItem key={parcel.id} parcel={parcel} />
+        ))}
+      </ul>
     </OrderSection>
   );
 }

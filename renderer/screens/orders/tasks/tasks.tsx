@@ -7,18 +7,19 @@ import { Fold } from '../../../parts/fold.tsx';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
+import { tasksState } from '../section-states.ts';
 import { useOrderCommand } from '../use-order-command.ts';
 import { TaskForm } from './task-form.tsx';
 import { DoneTask, OpenTask } from './task-item.tsx';
 
-function RemindForm({ onClose }: { onClose: () => void }) {
+function AddForm({ onClose }: { onClose: () => void }) {
   const { order } = useOrder();
   const me = useWho();
   const command = useOrderCommand(api.tasks.add, onClose);
   return (
     <TaskForm
-      title="Remind me"
-      submitLabel="Remind me"
+      title="Add a task"
+      submitLabel="Add a task"
       initial={{ what: '', dueOn: today(), forPersonId: me?.id ?? null }}
       command={command}
       onCancel={onClose}
@@ -27,7 +28,7 @@ function RemindForm({ onClose }: { onClose: () => void }) {
   );
 }
 
-/** Dated reminders of this order; they show on Today when their day comes near. */
+/** What is to be done for this order by a day; it shows on Today when its day comes near. */
 export function OrderTasks() {
   const { order } = useOrder();
   const [isAdding, setAdding] = useState(false);
@@ -36,33 +37,36 @@ export function OrderTasks() {
   return (
     <OrderSection
       place="tasks"
-      title="Reminders"
+      title="Tasks"
+      state={tasksState(order)}
+      isBusy={isAdding}
       actions={
         isAdding ? null : (
           <Button variant="default" onClick={() => setAdding(true)}>
-            Remind me
+            Add a task
           </Button>
         )
       }
     >
-      {isAdding ? <RemindForm onClose={() => setAdding(false)} /> : null}
-      {open.length === 0 && !isAdding ? (
-        <p className={classes.quiet}>No reminder is open.</p>
-      ) : null}
-      <ul className={classes.list}>
-        {open.map((task) => (
-          <OpenTask key={task.id} task={task} />
-        ))}
-      </ul>
-      {done.length === 0 ? null : (
-        <Fold title={`Done (${done.length})`}>
+      {isAdding || order.tasks.length > 0 ? (
+        <>
+          {isAdding ? <AddForm onClose={() => setAdding(false)} /> : null}
           <ul className={classes.list}>
-            {done.map((task) => (
-              <DoneTask key={task.id} task={task} />
+            {open.map((task) => (
+              <OpenTask key={task.id} task={task} />
             ))}
           </ul>
-        </Fold>
-      )}
+          {done.length === 0 ? null : (
+            <Fold title={`Done (${done.length})`}>
+              <ul className={classes.list}>
+                {done.map((task) => (
+                  <DoneTask key={task.id} task={task} />
+                ))}
+              </ul>
+            </Fold>
+          )}
+        </>
+      ) : null}
     </OrderSection>
   );
 }

@@ -14,21 +14,21 @@ export const offerMeanings: Record<UndershootOffer, string> = {
   remedy: 'Say what: work on another bow, a string, the work again on other limbs.',
 };
 
+/** `2 lb under`. */
+export function briefShortfall({ measuredLbf, targetLbf }: Shortfall): string {
+  return `${decimal(difference(targetLbf, measuredLbf))} lb under`;
+}
+
 /** `2 lb under the target: 43# @ 28" measured, 45# @ 28" asked for`. */
 export function shortfallText({ measuredLbf, targetLbf, drawIn }: Shortfall): string {
-  const under = decimal(difference(targetLbf, measuredLbf));
-  return `${under} lb under the target: ${weightAtDraw(measuredLbf, drawIn)} measured, ${weightAtDraw(targetLbf, drawIn)} asked for`;
+  const under = briefShortfall({ measuredLbf, targetLbf, drawIn });
+  return `${under} the target: ${weightAtDraw(measuredLbf, drawIn)} measured, ${weightAtDraw(targetLbf, drawIn)} asked for`;
 }
 
 /** An offer in one line. */
 export function offerText({ offer, priceChangeCents, words }: UndershootRecord): string {
-  return [
-    undershootOfferLabels[offer],
-    priceChangeCents === 0 ? '' : `${moneyText(-priceChangeCents)} less`,
-    words,
-  ]
-    .filter((part) => part !== '')
-    .join(', ');
+  const less = priceChangeCents === 0 ? '' : `, ${moneyText(-priceChangeCents)} less`;
+  return `${undershootOfferLabels[offer]}${less}${words === '' ? '' : `: ${words}`}`;
 }
 
 export type OfferStep = 'offer' | 'offer-again' | 'ask' | 'wait' | 'ask-again' | 'done';

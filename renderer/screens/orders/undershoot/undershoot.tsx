@@ -4,17 +4,20 @@ import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
 import { Decision } from './decision.tsx';
 import { OfferItem } from './offer-item.tsx';
-import { shortfallText } from './offer-words.ts';
+import { briefShortfall, shortfallText } from './offer-words.ts';
 
 /** A bow under its target is a decision with its owner; otherwise there is nothing here. */
 export function Undershoot() {
   const { undershoot } = useOrder().order;
   if (undershoot.now === null && undershoot.offers.length === 0) return null;
   return (
-    <OrderSection place="undershoot" title="Under the target">
-      {undershoot.now === null ? (
-        <p className={classes.quiet}>It is not under the target any more.</p>
-      ) : (
+    <OrderSection
+      place="undershoot"
+      title="Under the target"
+      state={undershoot.now === null ? 'not any more' : briefShortfall(undershoot.now)}
+      saysItself
+    >
+      {undershoot.now === null ? null : (
         <>
           <Mark kind="attention">{shortfallText(undershoot.now)}</Mark>
           <Decision />

@@ -3,6 +3,7 @@ import type { Reading } from '../../../../shared/contract/readings.ts';
 import { decimal, inchFraction } from '../../../../shared/measure.ts';
 import { api } from '../../../api/client.ts';
 import { momentText } from '../../../parts/days.ts';
+import { Fold } from '../../../parts/fold.tsx';
 import { StrikeOut } from '../strike-out.tsx';
 import { phaseLabels } from '../words.ts';
 import classes from './weighings.module.css';
@@ -63,16 +64,14 @@ function WeighingRow({ reading }: { reading: Reading }) {
             </span>
           ))}
         </td>
-        <td>
-          {conditions(reading).map((part) => (
-            <span key={part} className={classes.small}>
-              {part}
-            </span>
-          ))}
+      </tr>
+      <tr>
+        <td colSpan={3} className={classes.with}>
+          {conditions(reading).join('; ')}
         </td>
       </tr>
       <tr>
-        <td colSpan={4} className={classes.reason} style={{ borderTop: 0, paddingTop: 0 }}>
+        <td colSpan={3} className={classes.reason}>
           {isStruck ? (
             `Struck out, does not count: ${reading.struckReason}`
           ) : (
@@ -88,21 +87,48 @@ function WeighingRow({ reading }: { reading: Reading }) {
   );
 }
 
-/** Every weighing of the order, newest first. */
-export function WeighingTable({ readings }: { readings: readonly Reading[] }) {
+/** Every weighing of the order, newest first; the newest that counts stands open. */
+export function WeighingTables({ readings }: { readings: readonly Reading[] }) {
+  const newest = readings.findLast(({ struckReason }) => struckReason === null);
+  const others = readings.filter((reading) => reading !== newest);
+  return (
+    <>
+      {newest === undefined ? null : <WeighingTable label="Last weighing" readings={[newest]} />}
+      {others.length === 0 ? null : (
+        <div className={classes.others}>
+          <Fold title={`Other weighings (${others.length})`} said={others.map(briefly).join(', ')}>
+            <WeighingTable label="Other weighings" readings={others.toReversed()} />
+          </Fold>
+        </div>
+      )}
+    </>
+  );
+}
+
+/** One weighing as the folded line names it. */
+function briefly({ phase, weights, struckReason }: Reading): string {
+  const weight = weights.at(-1)?.text ?? '';
+  return `${phaseLabels[phase].toLowerCase()} ${weight}${struckReason === null ? '' : ' (struck out)'}`;
+}
+
+interface WeighingTableProps {
+  label: string;
+  readings: readonly Reading[];
+}
+
+function WeighingTable({ label, readings }: WeighingTableProps) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the column scrolls by keyboard.
-    <section className={classes.scroll} aria-label="Weighings" tabIndex={0}>
+    <section className={classes.scroll} aria-label={label} tabIndex={0}>
       <table className={classes.table}>
         <thead>
           <tr>
             <th scope="col">When</th>
             <th scope="col">Weight</th>
             <th scope="col">Pulls</th>
-            <th scope="col">Measured with</th>
           </tr>
         </thead>
-        {readings.toReversed().map((reading) => (
+        {readings.map((reading) => (
           <WeighingRow key={reading.id} reading={reading} />
         ))}
       </table>

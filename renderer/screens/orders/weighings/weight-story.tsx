@@ -7,8 +7,10 @@ import { WeightStrip } from '../../../parts/weight-strip.tsx';
 import pageClasses from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
+import { weightState } from '../section-states.ts';
+import { underText } from './under-text.ts';
 import { WeighForm } from './weigh-form.tsx';
-import { WeighingTable } from './weighing-rows.tsx';
+import { WeighingTables } from './weighing-rows.tsx';
 import classes from './weighings.module.css';
 
 function Numbers({ story }: { story: Story }) {
@@ -49,11 +51,14 @@ export function WeightStory() {
   const isBegun = opening !== undefined && (barred === null || isWeighing);
   if (isBegun !== isWeighing) setWeighing(isBegun);
   const counted = order.readings.filter((reading) => reading.struckReason === null);
+  const under = order.undershoot.now === null ? underText(order.card) : null;
   const isElsewhere = counted.length > 0 && weights.nowLbf === null;
   return (
     <OrderSection
       place="weighings"
       title="Weight"
+      state={weightState(order)}
+      saysItself
       actions={
         opening === undefined && barred === null ? (
           <Button variant="default" onClick={() => open('weighings')}>
@@ -66,6 +71,11 @@ export function WeightStory() {
       <div className={classes.large}>
         <WeightStrip facts={{ ...weights, stopBandLbf: null, forecastLbf: null }} />
       </div>
+      {under === null ? null : (
+        <p className={pageClasses.words}>
+          <Mark kind="attention">{under}</Mark>
+        </p>
+      )}
       {isElsewhere ? (
         <p>
           Weighed at another draw or reference than {decimal(weights.drawIn ?? 28, 2)}" AMO: not on
@@ -81,7 +91,7 @@ export function WeightStory() {
       {order.readings.length === 0 ? (
         <p className={classes.quiet}>No weighing yet. Weigh it as it came, before any work.</p>
       ) : (
-        <WeighingTable readings={order.readings} />
+        <WeighingTables readings={order.readings} />
       )}
     </OrderSection>
   );
