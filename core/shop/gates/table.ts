@@ -11,6 +11,7 @@ import {
 } from './leaving-requirements.ts';
 import { needs, needsConsent, needsEntry, type Requirement } from './requirement.ts';
 import {
+  aboveTarget,
   agreedConsents,
   arrivalWeighing,
   coatRequirements,
@@ -77,6 +78,7 @@ export const gateTable: Record<Gate, readonly Requirement[]> = {
     needsConsent('alteration-acknowledgement'),
     glassCheck,
     tillerSinceBite,
+    aboveTarget,
   ],
   'strip-sand': agreedConsents,
   finish: [

@@ -75,6 +75,21 @@ export const tillerSinceBite = needs(
   { opens: 'tiller-read' },
 );
 
+/** Material cannot be put back: at its target or under, a bow loses no more. */
+export const aboveTarget = needs(
+  'above-target',
+  'weighings',
+  (facts) => {
+    const now = facts.measured.filter((weight) => weight.drawIn === facts.targetDrawIn).at(-1);
+    if (now === undefined || facts.targetLbf === null) return null;
+    const over = difference(now.forceLbf, facts.targetLbf);
+    if (over > 0) return null;
+    const where = over === 0 ? 'at its target' : `${decimal(-over)} lb under its target`;
+    return `The bow is ${where}: take nothing more off.`;
+  },
+  { when: hasTarget, opens: 'work' },
+);
+
 export const weighedAfterSanding = needs(
   'weighed-after-sanding',
   'weighings',

@@ -197,6 +197,12 @@ export const gateCases: readonly GateCase[] = [
   },
   entry('bite', 'glass-check', 'never'),
   { gate: 'bite', item: 'tiller-read', override: 'owner', take: set({ tillerReadAt: null }) },
+  {
+    gate: 'bite',
+    item: 'above-target',
+    override: 'owner',
+    take: set({ measured: [{ drawIn: 28, forceLbf: 44.9 }] }),
+  },
 
   ...agreedConsents('strip-sand'),
 

@@ -104,3 +104,17 @@ test('a box nobody held against a carrier is asked for', () => {
 test('nothing is cut from a bow that is going home', () => {
   expect(items('bite', { ...openAt('bite'), goingHome: 'declined' })).toContain('stage');
 });
+
+test.each([
+  [45.1, 28, []],
+  [45, 28, ['above-target']],
+  [43.9, 28, ['above-target']],
+  // A weight at another draw says nothing about the target's.
+  [43.9, 27, []],
+] as const)(
+  'a bite from a bow weighed %s lb at %s in, its target 45 at 28',
+  (lbf, drawIn, expected) => {
+    const facts = { ...openAt('bite'), measured: [{ drawIn, forceLbf: lbf }] };
+    expect(items('bite', facts)).toEqual(expected);
+  },
+);
