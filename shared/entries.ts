@@ -129,7 +129,7 @@ export const entryKinds: Record<EntryItem, EntryKind> = {
   'paid-or-terms': kind('Paid, or terms noted', 'Balance and how.', true),
   'safe-to-wrap': kind('Safe to wrap', 'By the finish sheet; since when.', true),
   'findings-told': kind(
-    'Owner told what was found',
+    'Customer told what was found',
     'When, how, and what was said of each finding.',
     true,
   ),

@@ -30,7 +30,7 @@ export const belongingsBack = needs('belongings-back', 'final-check', (facts) =>
 export const incidentsSettled = needs('incidents-settled', 'incidents', (facts) =>
   facts.openIncidents === 0
     ? null
-    : 'Damage done here is not settled: tell the owner and agree on a remedy.',
+    : 'Damage done here is not settled: tell the customer and agree on a remedy.',
 );
 
 /** A finish that prints its wrapping is as much trouble on the way home as after the work. */
@@ -40,7 +40,7 @@ export const safeToWrap = needsEntry('safe-to-wrap', 'Not noted that the finish 
 
 /** A bow sent home unworked goes with what was found on it, in words and pictures. */
 export const findingsTold: readonly Requirement[] = [
-  needsEntry('findings-told', 'The owner has not been told what was found.', {
+  needsEntry('findings-told', 'The customer has not been told what was found.', {
     when: both(goesHome, (facts) => facts.anyFinding && !facts.shopsOwn),
   }),
   needs(

@@ -122,7 +122,7 @@ export function editIncident(ctx: ShopContext, input: Inputs['edit']): Promise<C
 function newsIn(before: IncidentRow, after: IncidentRow): string {
   const news = [
     after.owner_told_on !== before.owner_told_on && after.owner_told_on !== null
-      ? `owner told ${after.owner_told_on} ${after.owner_told_how}`.trim()
+      ? `customer told ${after.owner_told_on} ${after.owner_told_how}`.trim()
       : '',
     after.remedy !== before.remedy && after.remedy !== '' ? `remedy: ${after.remedy}` : '',
     after.claim_filed_on !== before.claim_filed_on && after.claim_filed_on !== null
@@ -154,7 +154,7 @@ export function settleIncident(ctx: ShopContext, input: Inputs['settle']): Promi
 function refuseUnsettled(incident: IncidentRow, order: OrderRow): void {
   const trouble: Record<string, string> = {};
   if (incident.owner_told_on === null && order.customer_id !== null) {
-    trouble.ownerToldOn = 'The owner has not been told yet: say when and how.';
+    trouble.ownerToldOn = 'The customer has not been told yet: say when and how.';
   }
   if (incident.remedy.trim() === '') trouble.remedy = 'No remedy is agreed yet: write it down.';
   const sentences = Object.values(trouble);

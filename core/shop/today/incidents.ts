@@ -16,7 +16,7 @@ const labels: Record<IncidentRow['kind'], string> = {
 function tellOwner(incident: IncidentRow, order: TodayOrder, day: string): TodayItem[] {
   if (incident.owner_told_on !== null) return [];
   const since = dayOf(incident.found_at);
-  const what = `Tell the owner. ${labels[incident.kind]}: ${incident.what}`;
+  const what = `Tell the customer. ${labels[incident.kind]}: ${incident.what}`;
   const group = since < day ? 'late' : 'today';
   return [
     about(order, {

@@ -170,7 +170,7 @@ test('it is settled only when the owner is told and a remedy is agreed', async (
   await expect(settle()).rejects.toMatchObject({
     code: 'CONFLICT',
     message:
-      'The owner has not been told yet: say when and how. No remedy is agreed yet: write it down.',
+      'The customer has not been told yet: say when and how. No remedy is agreed yet: write it down.',
     details: { ownerToldOn: expect.any(String), remedy: expect.any(String) },
   });
   await editIncident(shop.as('office'), {
@@ -199,7 +199,7 @@ test('it is settled only when the owner is told and a remedy is agreed', async (
   expect(order.incidents[0]).toMatchObject({ settledHow: 'new tip overlay, looked at again' });
   expect(order.history.map((item) => item.summary)).toEqual(
     expect.arrayContaining([
-      'Damaged in the shop: owner told 2026-03-02 by phone',
+      'Damaged in the shop: customer told 2026-03-02 by phone',
       'Damaged in the shop: remedy: a new overlay at our cost; claim filed 2026-03-02',
       'Settled: damaged in the shop',
     ]),

@@ -12,7 +12,7 @@ test('the owner is told the day it is found', () => {
   const found = { owner_told_on: null, found_at: '2026-11-25T15:00:00.000Z' };
   expect(groups(found)).toEqual(['incident today']);
   expect(groups(found, '2026-11-26')).toEqual(['incident late']);
-  expect(of(found)[0]?.what).toBe('Tell the owner. Damaged in transit: lower tip broken off');
+  expect(of(found)[0]?.what).toBe('Tell the customer. Damaged in transit: lower tip broken off');
 });
 
 test('a claim is to be filed in its last two weeks, and is late when they are over', () => {

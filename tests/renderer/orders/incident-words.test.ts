@@ -60,7 +60,7 @@ test('a filed claim is done whatever its last day was; without a claim there is 
 
 test('what a settlement waits for', () => {
   expect(stillOpen(incident, false)).toEqual([
-    'The owner has not been told.',
+    'The customer has not been told.',
     'No remedy is agreed.',
   ]);
   expect(stillOpen(incident, true)).toEqual(['No remedy is agreed.']);

@@ -18,8 +18,8 @@ function Told({ incident }: { incident: Incident }) {
   return (
     <p className={classes.quiet}>
       {ownerToldOn === null
-        ? 'The owner has not been told yet.'
-        : `Owner told on ${fullDay(ownerToldOn)}${ownerToldHow === '' ? '' : `, ${ownerToldHow}`}.`}
+        ? 'The customer has not been told yet.'
+        : `Customer told on ${fullDay(ownerToldOn)}${ownerToldHow === '' ? '' : `, ${ownerToldHow}`}.`}
     </p>
   );
 }

@@ -4,7 +4,7 @@ import { daysUntil, fullDay } from '../../../parts/days.ts';
 import type { MarkKind } from '../../../parts/mark.tsx';
 
 export const kindMeanings: Record<IncidentKind, string> = {
-  'damaged-here': 'It happened in the shop. The owner is told, and a remedy agreed.',
+  'damaged-here': 'It happened in the shop. The customer is told, and a remedy agreed.',
   'damaged-in-transit': 'The box or the bow arrived damaged, here or at its owner.',
   'lost-in-transit': 'The parcel did not arrive.',
 };
@@ -55,7 +55,7 @@ export function claimLine(incident: Incident): ClaimLine | null {
 /** What a settlement still waits for, one sentence each. */
 export function stillOpen(incident: Incident, isShopsOwn: boolean): string[] {
   return [
-    ...(incident.ownerToldOn === null && !isShopsOwn ? ['The owner has not been told.'] : []),
+    ...(incident.ownerToldOn === null && !isShopsOwn ? ['The customer has not been told.'] : []),
     ...(incident.remedy.trim() === '' ? ['No remedy is agreed.'] : []),
   ];
 }

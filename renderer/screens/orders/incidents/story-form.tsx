@@ -25,7 +25,7 @@ function OwnerFields({ fields, set, details }: GroupProps) {
         <FieldGrid>
           <TextInput
             type="date"
-            label="Owner told on"
+            label="Customer told on"
             value={fields.ownerToldOn}
             error={details.ownerToldOn}
             onChange={(event) => set({ ownerToldOn: event.currentTarget.value })}

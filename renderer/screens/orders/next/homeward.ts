@@ -47,7 +47,7 @@ export function whatSendingDoes(card: Sent, kind: GoingHome | null): string[] {
     packed
       ? `It stays packed until it is ${way}.`
       : `It stays in ${stageLabels[card.stage]}; next it is packed and ${way}. The rest of the work is left out.`,
-    'No final check is asked for. What was found is told to the owner before it is packed.',
+    'No final check is asked for. What was found is told to the customer before it is packed.',
     ...(card.hold === null ? [] : ['The hold is released.']),
     ...(isUnsafe(card, kind) ? ['The shipping tag says DO NOT STRING OR DRAW.'] : []),
   ];
