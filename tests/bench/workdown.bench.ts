@@ -1,8 +1,10 @@
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
-import { type JobOutcome, naiveJob, plannedJob, simulatedJob } from '../support/simulated-job.ts';
+import { type JobOutcome, simulatedJob } from '../support/simulated-job.ts';
 import { bars, countOf, type JobCount, missedBars } from '../support/simulated-job-count.ts';
+import { naiveJob } from '../support/simulated-job-naive.ts';
+import { plannedJob } from '../support/simulated-job-planned.ts';
 
 /**
  * Thousands of simulated jobs, the planned one and the naive one on the same bows. The exit code
@@ -60,7 +62,7 @@ async function run(): Promise<number> {
   const all = (way: 'planned' | 'stripped' | 'naive') =>
     countOf(parts.flatMap((part) => part[way]));
   const planned = all('planned');
-  const titles = ['within 1', 'under 1/2', 'tiller', 'limits', 'weighings', 'over, lb', 'sanded'];
+  const titles = ['within 1', 'under 1/2', 'tiller', 'limits', 'weighings', 'over, lb', 'no strip'];
   console.log(`${jobs} jobs`.padEnd(28) + titles.map((title) => title.padStart(11)).join(''));
   const asked = { jobs, medianWeighings: Number.NaN, meanOverLbf: Number.NaN };
   row('asked for', { ...bars, ...asked, notStripped: Number.NaN });

@@ -24,7 +24,13 @@ export const spreads = {
 const ranges = {
   longbow: { length: [25, 28], fade: [1.15, 1.35], tip: [0.5, 0.6], reflex: [-0.5, 1], thick: 1 },
   hybrid: { length: [23, 25.5], fade: [1.3, 1.5], tip: [0.55, 0.65], reflex: [0.5, 2], thick: 1 },
-  recurve: { length: [20, 23], fade: [1.6, 1.8], tip: [0.65, 0.8], reflex: [-0.5, 0.5], thick: 0.9 },
+  recurve: {
+    length: [20, 23],
+    fade: [1.6, 1.8],
+    tip: [0.65, 0.8],
+    reflex: [-0.5, 0.5],
+    thick: 0.9,
+  },
 } as const;
 
 /** A bow as it is, and as it was measured on the bench. */
@@ -67,7 +73,9 @@ function shapeOf(random: Random, kind: BowKind, contact: boolean): Shape {
   };
   const placesIn = [0, 2, ...[0.2, 0.35, 0.5, 0.65, 0.8, 1].map((part) => part * lengthIn)];
   const middles = placesIn.slice(1).map((place, i) => (place + (placesIn[i] ?? 0)) / 2);
-  const unevenness = new Map(middles.map((s) => [s, 1 + spreads.thicknessBetween * normal(random)]));
+  const unevenness = new Map(
+    middles.map((s) => [s, 1 + spreads.thicknessBetween * normal(random)]),
+  );
   const moduli = {
     glassPsi: glassPsi * (1 + spreads.glassModulus * normal(random)),
     corePsi: bambooPsi * (1 + spreads.coreModulus * normal(random)),

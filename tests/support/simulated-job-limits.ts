@@ -54,9 +54,7 @@ function brokenOn(bow: SimulatedBow, now: MeasuredLimb, before: MeasuredLimb): b
 
 /** Whether the true bow breaks a limit: at the places that are measured and were cut, and its glass. */
 export function limitBroken(bow: SimulatedBow, truth: MeasuredBow): boolean {
-  return (
-    brokenOn(bow, truth.upper, bow.truth.upper) || brokenOn(bow, truth.lower, bow.truth.lower)
-  );
+  return brokenOn(bow, truth.upper, bow.truth.upper) || brokenOn(bow, truth.lower, bow.truth.lower);
 }
 
 /** Three standard deviations of two sides cut to a line and two readings of a calliper, inches. */

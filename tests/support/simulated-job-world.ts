@@ -2,6 +2,8 @@ import { type MeasuredBow, type MeasuredLimb, wholeBowOf } from '../../core/limb
 import { type BowRemoval, bowAfter } from '../../core/limb/predict-removal.ts';
 import { type LimbRemoval, nothingTaken } from '../../core/limb/removal.ts';
 import { solveStaticBow } from '../../core/limb/static-bow.ts';
+import { weightAndTiller } from '../../core/limb/workdown/next-bite-response.ts';
+import type { Sanding } from '../../core/limb/workdown/next-bite-sanding.ts';
 import { drawIn, type SimulatedBow, segments, spreads, tillerOf } from './simulated-job-bow.ts';
 import { normal } from './simulated-job-normal.ts';
 
@@ -19,11 +21,9 @@ export const hands = {
   finalSandingThou: { mean: 0.6, sd: 0.3, least: 0.1 },
 } as const;
 
-export type Sanding = 'full strip' | 'final sanding only';
-
 export const pulls = 3;
 /** Tiller is read to this, inches. */
-const tillerStepIn = 1 / 32;
+const tillerStepIn = 1 / 64;
 
 function forceAt(bow: MeasuredBow, draw: number): number {
   const options = { braceIn: bow.braceIn, drawsIn: [draw], segments };
@@ -33,7 +33,12 @@ function forceAt(bow: MeasuredBow, draw: number): number {
 }
 
 /** What an inch of draw and of brace height does to the weight, as part of it. */
-export function slopesOf(bow: MeasuredBow): { perDrawIn: number; perBraceIn: number } {
+export function slopesOf({ upper, braceIn }: MeasuredBow): {
+  perDrawIn: number;
+  perBraceIn: number;
+} {
+  // Limbs alike are solved once, and as parts of the weight the slopes of both are the same.
+  const bow = { upper, lower: upper, braceIn };
   const at = forceAt(bow, drawIn);
   const raised = { ...bow, braceIn: bow.braceIn + 0.25 };
   return {
@@ -50,6 +55,7 @@ export class JobWorld {
   readonly #slopes: { perDrawIn: number; perBraceIn: number };
   #truth: MeasuredBow;
   #trueLbf: number;
+  #tillerIn: number;
   weighings = 0;
 
   constructor(bow: SimulatedBow, random: () => number) {
@@ -57,6 +63,7 @@ export class JobWorld {
     this.#random = random;
     this.#truth = bow.truth;
     this.#trueLbf = bow.arrivalLbf;
+    this.#tillerIn = tillerOf(bow.truth) ?? Number.NaN;
     this.#biasLbf = hands.scaleBiasLbf * this.#normal();
     this.#slopes = slopesOf(bow.truth);
   }
@@ -73,7 +80,7 @@ export class JobWorld {
     return this.#truth;
   }
   get trueTillerIn(): number {
-    return tillerOf(this.#truth) ?? Number.NaN;
+    return this.#tillerIn;
   }
 
   /** Mean of the pulls of one session, lbf. */
@@ -106,7 +113,10 @@ export class JobWorld {
 
   #take(removal: BowRemoval): void {
     this.#truth = bowAfter(this.#truth, removal);
-    this.#trueLbf = this.bow.scale * forceAt(this.#truth, drawIn);
+    const solved = weightAndTiller(this.#truth, drawIn, segments);
+    if (solved.status !== 'converged') throw new Error(solved.why);
+    this.#trueLbf = this.bow.scale * solved.value.lbf;
+    this.#tillerIn = solved.value.tillerIn;
   }
 
   #cutBy(limb: LimbRemoval): LimbRemoval {

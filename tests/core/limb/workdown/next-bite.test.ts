@@ -1,19 +1,31 @@
 import { describe, expect, test } from 'vitest';
-import { braceTiller } from '../../../core/limb/brace-tiller.ts';
-import { type MeasuredBow, modelledWeight, wholeBowOf } from '../../../core/limb/modelled-bow.ts';
-import { type Bite, nextBite } from '../../../core/limb/next-bite.ts';
-import { type BiteMethod, limbBite } from '../../../core/limb/next-bite-candidate.ts';
-import { normalChanceUnder } from '../../../core/limb/next-bite-chance.ts';
-import type { NextBiteOptions } from '../../../core/limb/next-bite-forecast.ts';
-import { bowResponse, weightAndTiller, withWidths } from '../../../core/limb/next-bite-response.ts';
-import { sandingThatFits } from '../../../core/limb/next-bite-sanding.ts';
-import { bowAfter } from '../../../core/limb/predict-removal.ts';
-import { nothingTaken } from '../../../core/limb/removal.ts';
-import { recordWeighing, startWorkdown, type WorkdownState } from '../../../core/limb/workdown.ts';
-import { remeasured } from '../../../core/limb/workdown-remeasured.ts';
-import { seededRandom } from '../../support/random.ts';
-import { longbow } from '../../support/sample-limbs.ts';
-import { normal } from '../../support/simulated-job-normal.ts';
+import { braceTiller } from '../../../../core/limb/brace-tiller.ts';
+import {
+  type MeasuredBow,
+  modelledWeight,
+  wholeBowOf,
+} from '../../../../core/limb/modelled-bow.ts';
+import { bowAfter } from '../../../../core/limb/predict-removal.ts';
+import { nothingTaken } from '../../../../core/limb/removal.ts';
+import { type Bite, nextBite } from '../../../../core/limb/workdown/next-bite.ts';
+import { type BiteMethod, limbBite } from '../../../../core/limb/workdown/next-bite-candidate.ts';
+import { normalChanceUnder } from '../../../../core/limb/workdown/next-bite-chance.ts';
+import type { NextBiteOptions } from '../../../../core/limb/workdown/next-bite-forecast.ts';
+import {
+  bowResponse,
+  weightAndTiller,
+  withWidths,
+} from '../../../../core/limb/workdown/next-bite-response.ts';
+import { sandingThatFits } from '../../../../core/limb/workdown/next-bite-sanding.ts';
+import { remeasured } from '../../../../core/limb/workdown/remeasured.ts';
+import {
+  recordWeighing,
+  startWorkdown,
+  type WorkdownState,
+} from '../../../../core/limb/workdown/workdown.ts';
+import { seededRandom } from '../../../support/random.ts';
+import { longbow } from '../../../support/sample-limbs.ts';
+import { normal } from '../../../support/simulated-job-normal.ts';
 
 const placesIn = [2, 6, 10, 14, 18, 22, 26];
 /** Full cut from 6 to 14 in, blending out to the fade and to the tip. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { remeasuredSdIn, removalSdLbf, weighingSd } from '../../../../core/limb/workdown/spread.ts';
 import {
   measuredBareEffectiveness,
   recordRemoval,
@@ -6,10 +7,9 @@ import {
   startWorkdown,
   unknownEffectiveness,
   weightSdLbf,
-} from '../../../core/limb/workdown.ts';
-import { remeasuredSdIn, removalSdLbf, weighingSd } from '../../../core/limb/workdown-spread.ts';
-import { seededRandom } from '../../support/random.ts';
-import { normal } from '../../support/simulated-job-normal.ts';
+} from '../../../../core/limb/workdown/workdown.ts';
+import { seededRandom } from '../../../support/random.ts';
+import { normal } from '../../../support/simulated-job-normal.ts';
 
 const start = { weightLbf: 50, weightSdLbf: 1, effectiveness: { mean: 1, sd: 0.2 } };
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { surpriseOf } from '../../../core/limb/surprise.ts';
+import { surpriseOf } from '../../../../core/limb/workdown/surprise.ts';
 
 test('a reading within three standard errors asks nothing', () => {
   for (const innovation of [0, 2.9, -3, 3]) expect(surpriseOf(innovation)).toBeNull();
