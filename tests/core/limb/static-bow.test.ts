@@ -45,17 +45,17 @@ describe('500 random bows, straight, reflexed, deflexed and recurved, even and u
   });
 
   test('the work of drawing is the energy stored, to 1e-4', () => {
-    for (const { seed, bow, braceIn } of bows.filter((_, i) => i % 5 === 0)) {
-      const step = 16 / 120;
+    for (const { seed, bow, braceIn } of bows) {
+      const step = 16 / 40;
       const { draws: drawn } = solve(
         bow,
         braceIn,
-        Array.from({ length: 121 }, (_, i) => 12 + i * step),
+        Array.from({ length: 41 }, (_, i) => 12 + i * step),
       );
       const force = (i: number) => drawn[i]?.forceLbf ?? Number.NaN;
       let work = 0;
       // Simpson's rule over pairs of steps.
-      for (let i = 0; i < 120; i += 2) {
+      for (let i = 0; i < 40; i += 2) {
         work += (step / 3) * (force(i) + 4 * force(i + 1) + force(i + 2));
       }
       const stored = (drawn.at(-1)?.storedInLbf ?? 0) - (drawn[0]?.storedInLbf ?? 0);
@@ -64,7 +64,7 @@ describe('500 random bows, straight, reflexed, deflexed and recurved, even and u
   });
 
   test('scaling every width scales every force, and neither string nor shape', () => {
-    for (const { seed, bow, braceIn } of bows.filter((_, i) => i % 5 === 1)) {
+    for (const { seed, bow, braceIn } of bows) {
       const factor = 0.83;
       const upper = scaled(bow.upper, factor);
       const lower = bow.upper === bow.lower ? upper : scaled(bow.lower, factor);
@@ -83,7 +83,7 @@ describe('500 random bows, straight, reflexed, deflexed and recurved, even and u
   });
 
   test('turned upside down, a bow draws the same and leans the other way', () => {
-    for (const { seed, bow, braceIn } of bows.filter((_, i) => i % 5 === 2)) {
+    for (const { seed, bow, braceIn } of bows) {
       const one = solve(bow, braceIn, [20, 28]);
       const other = solve({ upper: bow.lower, lower: bow.upper }, braceIn, [20, 28]);
       expect(other.brace.tiltRad, `bow ${seed}`).toBeCloseTo(-one.brace.tiltRad, 8);
@@ -94,15 +94,19 @@ describe('500 random bows, straight, reflexed, deflexed and recurved, even and u
     }
   });
 
-  test('without contact, halving the mesh shows an order of at least 1.9', () => {
-    for (const { seed, bow, braceIn, profile } of bows.filter((_, i) => i % 5 === 3)) {
+  test('without contact, two halvings of the mesh show an order of at least 1.9', () => {
+    for (const { seed, bow, braceIn, profile } of bows) {
       if (profile === 'recurved') continue;
-      const force = (segments: number) =>
-        solve(bow, braceIn, [28], segments).draws[0]?.forceLbf ?? 0;
-      const [coarse, middle, fine] = [force(16), force(32), force(64)];
-      // Where the difference has sunk into rounding there is no order left to see.
-      if (Math.abs(middle - fine) < 1e-9 * fine) continue;
-      const order = Math.log2(Math.abs((coarse - middle) / (middle - fine)));
+      const forces = (segments: number) =>
+        solve(bow, braceIn, [14, 18, 22, 26, 28], segments).draws.map((draw) => draw.forceLbf);
+      const truth = forces(256);
+      // Over several draws: at a single one, errors of two kinds may happen to cancel on one mesh.
+      const error = (segments: number) =>
+        Math.hypot(...forces(segments).map((force, i) => force / (truth[i] ?? 1) - 1));
+      const [coarse, fine] = [error(16), error(64)];
+      // Where the error has sunk into rounding there is no order left to see.
+      if (fine < 1e-8) continue;
+      const order = Math.log2(coarse / fine) / 2;
       expect(order, `bow ${seed}`).toBeGreaterThan(1.9);
     }
   });
@@ -146,6 +150,15 @@ describe('what cannot be is said by name', () => {
     const bent = { ...half, padAngleRad: 0.6 };
     const solved = solveStaticBow({ upper: bent, lower: bent }, { braceIn: 6, drawsIn: [28] });
     expect(solved).toMatchObject({ status: 'infeasible', value: null });
+  });
+
+  test('a brace height that its limbs cannot reach', () => {
+    const solved = solveStaticBow(bow, { braceIn: 19.9, drawsIn: [] });
+    const short = { ...half, limb: { ...half.limb, lengthIn: 6, breaksIn: [0, 6] } };
+    const tooHigh = solveStaticBow({ upper: short, lower: short }, { braceIn: 12, drawsIn: [] });
+    expect(solved.status).toBe('converged');
+    expect(tooHigh).toMatchObject({ status: 'infeasible', value: null });
+    expect(tooHigh.status === 'infeasible' && tooHigh.why).toMatch(/No string tension/);
   });
 
   test('a draw past the end of the string', () => {
