@@ -97,8 +97,7 @@ export function remind(ctx: ShopContext, input: Inputs['remind']): Promise<Chang
     await trx.update('hold', hold.id, hold.row_version, { remind_on: next });
     await note(trx, ctx, order.id, {
       kind: 'hold',
-      summary: `Reminded ${input.how}`,
-      reason: input.note === '' ? null : input.note,
+      summary: `Reminded ${input.how}${input.note === '' ? '' : `: ${input.note}`}`,
     });
     return touch(trx, order);
   });

@@ -75,8 +75,8 @@ test('each reminder is kept and climbs to the next rung not yet passed', async (
     Array.from({ length: 3 }, () => ['by e-mail', 'asked again', 'Otto Reed']),
   );
   expect((await flow.order()).history[0]).toMatchObject({
-    summary: 'Reminded by e-mail',
-    reason: 'asked again',
+    summary: 'Reminded by e-mail: asked again',
+    reason: null,
   });
 });
 
