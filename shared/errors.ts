@@ -41,3 +41,8 @@ export class ShopError extends Error {
     return { code: this.code, message: this.message, details: this.details };
   }
 }
+
+/** Refuses one field of an input, in a sentence that says what to do. */
+export function refuseField(field: string, sentence: string): never {
+  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
+}

@@ -10,6 +10,9 @@ export const line = (max = 200) => z.string().max(max).trim().regex(printable, o
 /** One line that may not be empty. */
 export const requiredLine = (max = 200) => line(max).min(1, 'This may not be empty.');
 
+/** Why something is done, in a few words. */
+export const reason = line(400).min(3, 'Give the reason in a few words.');
+
 /** Several lines of text; line ends and tabs allowed, no other control characters. */
 export const text = (max = 4000) =>
   z.string().max(max).regex(printableLines, 'Use plain text, without control characters.');

@@ -1,4 +1,4 @@
-import { id, line } from './fields.ts';
+import { id, line, reason } from './fields.ts';
 import { stages } from './stages.ts';
 import { z } from './zod.ts';
 
@@ -46,7 +46,7 @@ export const missingItem = z.object({
 });
 export type MissingItem = z.infer<typeof missingItem>;
 
-export const override = z.object({ reason: line(400).min(3, 'Give the reason in a few words.') });
+export const override = z.object({ reason });
 
 export const refused = z.object({
   outcome: z.literal('refused'),

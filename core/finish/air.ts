@@ -1,6 +1,7 @@
+import { refuseField } from '../../shared/errors.ts';
 import { decimal } from '../../shared/measure.ts';
 import { dewPointF, leastMarginF } from './dew-point.ts';
-import { refuse, refuseBelowZero, refuseUnlessPercent } from './refuse.ts';
+import { refuseBelowZero, refuseUnlessPercent } from './refuse.ts';
 import { differenceText, refuseOddTemperature, temperatureText } from './temperature.ts';
 
 /** Limits of a finish's sheet while it is put on, ends included. Fahrenheit; percent humidity. */
@@ -27,10 +28,13 @@ const hair = 1e-9;
 
 /** @throws ShopError BAD_INPUT where a range does not rise or humidity leaves 0 to 100. */
 export function refuseOddAirLimits({ airF, humidityPercent }: AirLimits): void {
-  if (!(airF.from < airF.to)) refuse('airF', 'The air temperatures of the sheet must rise.');
+  if (!(airF.from < airF.to)) refuseField('airF', 'The air temperatures of the sheet must rise.');
   const { from, to } = humidityPercent;
   if (!(from >= 0 && from < to && to <= 100)) {
-    refuse('humidityPercent', 'The humidity limits of the sheet must rise from 0 to 100 percent.');
+    refuseField(
+      'humidityPercent',
+      'The humidity limits of the sheet must rise from 0 to 100 percent.',
+    );
   }
 }
 

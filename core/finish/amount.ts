@@ -1,5 +1,6 @@
+import { refuseField } from '../../shared/errors.ts';
 import { refuseOddTransfer } from './film.ts';
-import { refuse, refuseBelowZero, refuseUnlessAboveZero } from './refuse.ts';
+import { refuseBelowZero, refuseUnlessAboveZero } from './refuse.ts';
 
 /** Millilitres in one cubic inch, exact: 2.54 cubed. */
 export const millilitresPerCubicInch = 2.54 ** 3;
@@ -37,7 +38,7 @@ export function readyAmountMl(coating: Coating): number {
   const { areaIn2, wetMil, coats, transferPercent, leftInGunMl } = coating;
   refuseUnlessAboveZero('areaIn2', areaIn2, 'The area');
   refuseUnlessAboveZero('wetMil', wetMil, 'The wet film');
-  if (!Number.isInteger(coats) || coats < 1) refuse('coats', 'Give one coat or more.');
+  if (!Number.isInteger(coats) || coats < 1) refuseField('coats', 'Give one coat or more.');
   refuseOddTransfer(transferPercent);
   refuseBelowZero('leftInGunMl', leftInGunMl, 'What stays in the gun');
   const onWorkMl = areaIn2 * (wetMil / 1000) * coats * millilitresPerCubicInch;

@@ -1,5 +1,6 @@
+import { refuseField } from '../../shared/errors.ts';
 import { minutesAfter } from './instant.ts';
-import { refuse, refuseUnlessAboveZero } from './refuse.ts';
+import { refuseUnlessAboveZero } from './refuse.ts';
 
 /**
  * Four times after the last coat, hours, as the sheet gives them at its own temperature and
@@ -31,10 +32,10 @@ export function refuseOddCure(cure: CureHours): void {
     const field = `cure.${step}`;
     refuseUnlessAboveZero(field, cure[step], `Hours: ${cureStepText[step].toLowerCase()}`);
     if (cure[step] < cure.handle) {
-      refuse(field, `${cureStepText[step]} cannot come before dry to handle.`);
+      refuseField(field, `${cureStepText[step]} cannot come before dry to handle.`);
     }
     if (cure[step] > cure.full) {
-      refuse(field, `${cureStepText[step]} cannot come after full cure.`);
+      refuseField(field, `${cureStepText[step]} cannot come after full cure.`);
     }
   }
 }

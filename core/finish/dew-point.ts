@@ -1,4 +1,5 @@
-import { refuse, refuseUnlessPercent } from './refuse.ts';
+import { refuseField } from '../../shared/errors.ts';
+import { refuseUnlessPercent } from './refuse.ts';
 import { celsius, fahrenheit, fahrenheitDifference, refuseOddTemperature } from './temperature.ts';
 
 /**
@@ -29,7 +30,7 @@ export function dewPointC(airC: number, humidityPercent: number): number {
   refuseOddTemperature('air', airC, 'The air');
   refuseUnlessPercent('humidityPercent', humidityPercent, 'Humidity');
   if (airC < validC.from || airC > validC.to) {
-    refuse('air', 'The air must lie between -40 and 122 F (-40 and 50 C).');
+    refuseField('air', 'The air must lie between -40 and 122 F (-40 and 50 C).');
   }
   const g = Math.log(humidityPercent / 100) + (a * airC) / (bC + airC);
   return (bC * g) / (a - g);

@@ -1,4 +1,5 @@
-import { refuse, refuseBelowZero, refuseUnlessAboveZero, refuseUnlessPercent } from './refuse.ts';
+import { refuseField } from '../../shared/errors.ts';
+import { refuseBelowZero, refuseUnlessAboveZero, refuseUnlessPercent } from './refuse.ts';
 
 /** Cubic inches in one US gallon, exact (NIST SP 811, 2008, App. B). */
 export const cubicInchesPerGallon = 231;
@@ -99,7 +100,7 @@ export function readySolidsPercent(solids: Solids): number {
 /** @throws ShopError BAD_INPUT where the share is not above 0 and at most 100 percent. */
 export function refuseOddTransfer(transferPercent: number): void {
   if (transferPercent > 100) {
-    refuse('transferPercent', 'No more than 100 percent of the finish can reach the work.');
+    refuseField('transferPercent', 'No more than 100 percent of the finish can reach the work.');
   }
   refuseUnlessPercent('transferPercent', transferPercent, 'What reaches the work');
 }

@@ -1,6 +1,6 @@
+import { refuseField } from '../../shared/errors.ts';
 import { decimal } from '../../shared/measure.ts';
 import { type GritScale, type GritTableId, gritTables } from './abrasive-tables.ts';
-import { refuse } from './refuse.ts';
 
 /** A grit as it is printed on the back of the sheet. The number alone says nothing. */
 export interface Grit {
@@ -33,7 +33,9 @@ export function abrasive(wanted: Grit, table?: GritTableId): Abrasive {
         ? []
         : [{ grit: wanted.grit, scale: wanted.scale, micrometres, table: each.id }];
     })[0];
-  return found ?? refuse('grit', `${gritText(wanted)} is in no grit table. Choose another grit.`);
+  return (
+    found ?? refuseField('grit', `${gritText(wanted)} is in no grit table. Choose another grit.`)
+  );
 }
 
 /** All grits of a scale that a table prints, coarsest first. */

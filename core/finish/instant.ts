@@ -1,4 +1,4 @@
-import { refuse } from './refuse.ts';
+import { refuseField } from '../../shared/errors.ts';
 
 const msPerMinute = 60_000;
 
@@ -8,7 +8,7 @@ const msPerMinute = 60_000;
  */
 export function instantMs(field: string, instant: string): number {
   const ms = instant.endsWith('Z') ? Date.parse(instant) : Number.NaN;
-  return Number.isNaN(ms) ? refuse(field, 'This time cannot be read. Enter it again.') : ms;
+  return Number.isNaN(ms) ? refuseField(field, 'This time cannot be read. Enter it again.') : ms;
 }
 
 /** The instant some minutes later, ISO-8601 UTC. @throws ShopError BAD_INPUT as {@link instantMs}. */

@@ -1,4 +1,5 @@
-import { refuse, refuseBelowZero, refuseUnlessAboveZero } from './refuse.ts';
+import { refuseField } from '../../shared/errors.ts';
+import { refuseBelowZero, refuseUnlessAboveZero } from './refuse.ts';
 
 /** What goes into the cup, in this order. */
 export type MixPart = 'resin' | 'hardener' | 'thinner';
@@ -44,7 +45,7 @@ export function recipeParts(recipe: MixRecipe): Record<MixPart, number> {
 export function densityOf(recipe: MixRecipe, part: MixPart): number {
   const density = recipe.density[part];
   if (density === null) {
-    refuse(
+    refuseField(
       `density.${part}`,
       `Enter the density of the ${names[part]} to change between volume and weight.`,
     );

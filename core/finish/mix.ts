@@ -1,5 +1,6 @@
+import { refuseField } from '../../shared/errors.ts';
 import { densityOf, type MixPart, type MixRecipe, mixParts, recipeParts } from './mix-recipe.ts';
-import { refuse, refuseBelowZero, refuseUnlessAboveZero } from './refuse.ts';
+import { refuseBelowZero, refuseUnlessAboveZero } from './refuse.ts';
 
 /** The ready mix that is wanted, thinner included. */
 export type Wanted = { readyMl: number } | { readyG: number };
@@ -88,7 +89,7 @@ export interface Poured {
  */
 export function hardenerOffPercent(recipe: MixRecipe, poured: Poured): number {
   const parts = recipeParts(recipe);
-  if (parts.hardener === 0) refuse('hardenerParts', 'This finish has no hardener.');
+  if (parts.hardener === 0) refuseField('hardenerParts', 'This finish has no hardener.');
   refuseUnlessAboveZero('resin', poured.resin, 'The resin poured');
   refuseBelowZero('hardener', poured.hardener, 'The hardener poured');
   const asRecipe = (part: 'resin' | 'hardener') => {

@@ -1,5 +1,6 @@
+import { refuseField } from '../../shared/errors.ts';
 import { instantMs, minutesAfter } from './instant.ts';
-import { refuse, refuseBelowZero, refuseUnlessAboveZero } from './refuse.ts';
+import { refuseBelowZero, refuseUnlessAboveZero } from './refuse.ts';
 import { refuseOddTemperature, temperatureText } from './temperature.ts';
 
 /** Warming that halves the pot life, Fahrenheit degrees (10 C as a difference). */
@@ -23,9 +24,9 @@ export function refuseOddPotLife(sheet: PotLife): void {
   refuseBelowZero('inductionMin', sheet.inductionMin, 'The induction time');
   refuseOddTemperature('referenceF', sheet.referenceF, 'The pot life reference');
   const { from, to } = sheet.rangeF;
-  if (!(from < to)) refuse('rangeF', 'The temperature range of the sheet must rise.');
+  if (!(from < to)) refuseField('rangeF', 'The temperature range of the sheet must rise.');
   if (!(from <= sheet.referenceF && sheet.referenceF <= to)) {
-    refuse('referenceF', "The pot life reference must lie inside the sheet's temperatures.");
+    refuseField('referenceF', "The pot life reference must lie inside the sheet's temperatures.");
   }
 }
 
@@ -44,7 +45,7 @@ export function potLifeMinutes(sheet: PotLife, mixF: number): number {
   refuseOddTemperature('mixF', mixF, 'The mix');
   const { from, to } = sheet.rangeF;
   if (mixF < from || mixF > to) {
-    refuse(
+    refuseField(
       'mixF',
       `The sheet says nothing about ${temperatureText(mixF)}: mix between ` +
         `${temperatureText(from)} and ${temperatureText(to)}.`,
@@ -68,7 +69,7 @@ export interface BatchTimes {
 export function batchTimes(sheet: PotLife, mixedAt: string, mixF: number): BatchTimes {
   const minutes = potLifeMinutes(sheet, mixF);
   if (sheet.inductionMin >= minutes) {
-    refuse('mixF', 'The pot life ends before the induction time. Mix cooler.');
+    refuseField('mixF', 'The pot life ends before the induction time. Mix cooler.');
   }
   return {
     usableFrom: minutesAfter('mixedAt', mixedAt, sheet.inductionMin),

@@ -1,4 +1,5 @@
-import { refuse, refuseBelowZero } from './refuse.ts';
+import { refuseField } from '../../shared/errors.ts';
+import { refuseBelowZero } from './refuse.ts';
 
 /**
  * A span after a coat in which another may follow. A two-part finish has one open span and one
@@ -26,26 +27,26 @@ const noEnd = Number.POSITIVE_INFINITY;
 
 /** @throws ShopError BAD_INPUT naming what is wrong with the table. */
 export function refuseOddBands(bands: readonly RecoatBand[]): void {
-  if (bands.length === 0) refuse('recoat', 'Enter at least one recoat line.');
+  if (bands.length === 0) refuseField('recoat', 'Enter at least one recoat line.');
   for (const [index, band] of bands.entries()) {
     const field = `recoat.${index}`;
     const before = bands[index - 1];
     if (!(band.fromF < band.toF))
-      refuse(field, `Recoat line ${index + 1} must rise in temperature.`);
+      refuseField(field, `Recoat line ${index + 1} must rise in temperature.`);
     if (before !== undefined && band.fromF < before.toF) {
-      refuse(field, 'Recoat lines must go up in temperature without overlap.');
+      refuseField(field, 'Recoat lines must go up in temperature without overlap.');
     }
     refuseOddSpans(field, band.spans, index + 1);
   }
 }
 
 function refuseOddSpans(field: string, spans: readonly RecoatSpan[], line: number): void {
-  if (spans.length === 0) refuse(field, `Recoat line ${line} needs its hours.`);
+  if (spans.length === 0) refuseField(field, `Recoat line ${line} needs its hours.`);
   let end = 0;
   for (const span of spans) {
     refuseBelowZero(field, span.fromH, `Hours in recoat line ${line}`);
     if (span.fromH < end || (span.toH ?? noEnd) <= span.fromH) {
-      refuse(field, `Hours in recoat line ${line} must follow each other.`);
+      refuseField(field, `Hours in recoat line ${line} must follow each other.`);
     }
     end = span.toH ?? noEnd;
   }

@@ -1,6 +1,6 @@
+import { refuseField } from '../../shared/errors.ts';
 import { minutesAfter, minutesBetween, spanText } from './instant.ts';
 import { type RecoatBand, type RecoatSpan, spansAt } from './recoat-window.ts';
-import { refuse } from './refuse.ts';
 import {
   heldSurfaceF,
   longestUnreadMin,
@@ -81,7 +81,7 @@ export function recoat(
   now: string,
 ): Recoat {
   const since = minutesBetween(coatedAt, now);
-  if (since < 0) refuse('coatedAt', 'The last coat lies after now. Correct its time.');
+  if (since < 0) refuseField('coatedAt', 'The last coat lies after now. Correct its time.');
   const counting = log.filter(
     ({ at }) => minutesBetween(coatedAt, at) >= 0 && minutesBetween(at, now) >= 0,
   );

@@ -1,11 +1,11 @@
-import { ShopError } from '../../shared/errors.ts';
+import { refuseField, ShopError } from '../../shared/errors.ts';
 import { refuseOddAirLimits } from './air.ts';
 import { refuseOddCure } from './cure.ts';
 import { abrasive, type Grit } from './grit.ts';
 import { densityOf, type MixRecipe, mixParts, recipeParts } from './mix-recipe.ts';
 import { refuseOddPotLife } from './pot-life.ts';
 import { refuseOddBands } from './recoat-window.ts';
-import { refuse, refuseUnlessAboveZero, refuseUnlessPercent } from './refuse.ts';
+import { refuseUnlessAboveZero, refuseUnlessPercent } from './refuse.ts';
 import { type FilmFigures, type FinishSheet, potLifeOf } from './sheet.ts';
 
 /** One thing to put right on a sheet, at the field it belongs to. */
@@ -31,36 +31,36 @@ function troubleOf(prefix: string, check: () => void): SheetTrouble[] {
 }
 
 function refuseNoName({ name, revision, datedOn }: FinishSheet): void {
-  if (name.trim() === '') refuse('name', 'Give the finish a name.');
-  if (revision.trim() === '') refuse('revision', "Enter the revision of the finish's sheet.");
-  if (!day.test(datedOn)) refuse('datedOn', 'Enter the date printed on the sheet.');
+  if (name.trim() === '') refuseField('name', 'Give the finish a name.');
+  if (revision.trim() === '') refuseField('revision', "Enter the revision of the finish's sheet.");
+  if (!day.test(datedOn)) refuseField('datedOn', 'Enter the date printed on the sheet.');
 }
 
 function refuseOddCoats({ from, to }: FinishSheet['coats']): void {
   if (!Number.isInteger(from) || !Number.isInteger(to) || from < 1 || to < from) {
-    refuse('coats', 'Coats are whole numbers from 1, the least first.');
+    refuseField('coats', 'Coats are whole numbers from 1, the least first.');
   }
 }
 
 function refuseOddGrit(field: string, grit: Grit | null): void {
   if (grit === null) return;
   const [trouble] = troubleOf('', () => abrasive(grit));
-  if (trouble !== undefined) refuse(field, trouble.sentence);
+  if (trouble !== undefined) refuseField(field, trouble.sentence);
 }
 
 function refuseOddFilm({ solidsPercent, wetMil }: FilmFigures): void {
   refuseUnlessPercent('solidsPercent', solidsPercent, 'Solids by volume');
   refuseUnlessAboveZero('wetMil', wetMil.from, 'The wet film');
-  if (!(wetMil.to >= wetMil.from)) refuse('wetMil', 'Give the thinner wet film first.');
+  if (!(wetMil.to >= wetMil.from)) refuseField('wetMil', 'Give the thinner wet film first.');
 }
 
 function refuseOddMix(kind: 'two-part' | 'one-part', mix: MixRecipe): void {
   const parts = recipeParts(mix);
   if (kind === 'two-part' && parts.hardener === 0) {
-    refuse('hardenerParts', 'A two-part finish needs its parts of hardener.');
+    refuseField('hardenerParts', 'A two-part finish needs its parts of hardener.');
   }
   if (kind === 'one-part' && parts.hardener !== 0) {
-    refuse('hardenerParts', 'A one-part finish has no hardener. Enter it as two-part.');
+    refuseField('hardenerParts', 'A one-part finish has no hardener. Enter it as two-part.');
   }
   for (const part of mixParts) {
     if (mix.density[part] !== null) densityOf(mix, part);

@@ -1,5 +1,5 @@
+import { refuseField } from '../../shared/errors.ts';
 import { instantMs } from './instant.ts';
-import { refuse } from './refuse.ts';
 import { refuseOddTemperature } from './temperature.ts';
 
 /** A surface temperature as it was read. */
@@ -27,7 +27,7 @@ interface Timed {
 }
 
 function inOrder(log: readonly SurfaceReading[]): Timed[] {
-  if (log.length === 0) refuse('surface', 'Read the surface temperature first.');
+  if (log.length === 0) refuseField('surface', 'Read the surface temperature first.');
   return log
     .map(({ at, surfaceF }) => {
       refuseOddTemperature('surface', surfaceF, 'The surface');

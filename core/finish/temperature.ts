@@ -1,5 +1,5 @@
+import { refuseField } from '../../shared/errors.ts';
 import { decimal } from '../../shared/measure.ts';
-import { refuse } from './refuse.ts';
 
 /** Exact: NIST SP 811 (2008), App. B. */
 export function celsius(fahrenheit: number): number {
@@ -31,5 +31,5 @@ export function differenceText(fahrenheitDegrees: number): string {
 
 /** @throws ShopError BAD_INPUT where the temperature is not a number. */
 export function refuseOddTemperature(field: string, value: number, what: string): void {
-  if (!Number.isFinite(value)) refuse(field, `${what} must be a temperature.`);
+  if (!Number.isFinite(value)) refuseField(field, `${what} must be a temperature.`);
 }

@@ -3,7 +3,7 @@ import type { HalfBow } from './curve.ts';
 import { drawHalf, type HalfGuess } from './draw-half.ts';
 import { leverIn } from './march.ts';
 import { type Mesh, meshOf } from './mesh.ts';
-import { newton, type Pair } from './newton.ts';
+import { type NewtonResult, newton, type Pair } from './newton.ts';
 import { converged, failed, type Solved } from './solved.ts';
 
 /** Both limbs on one riser. The lower one is described as if it were an upper one. */
@@ -44,6 +44,35 @@ export function elasticInLbf({ upper, lower }: BowState): number {
   return upper.end.energyInLbf + lower.end.energyInLbf;
 }
 
+/**
+ * The tension and tilt at which one straight string through the brace height meets both limbs,
+ * sought from a first idea of them; the tension is answered as a multiple of that idea.
+ */
+export function commonString(
+  bow: WholeBow,
+  meshes: Meshes,
+  braceIn: number,
+  from: { tensionLbf: number; tiltRad: number },
+  maxIterations: number,
+): { result: NewtonResult; state: BowState } {
+  const halves = ([tension, tilt]: Pair) => {
+    const pull = { tensionLbf: tension * from.tensionLbf, nockIn: braceIn };
+    return {
+      upper: halfState(bow.upper, meshes.upper, { ...pull, angleRad: tilt }),
+      lower: halfState(bow.lower, meshes.lower, { ...pull, angleRad: -tilt }),
+    };
+  };
+  const result = newton(
+    (at) => {
+      const { upper, lower } = halves(at);
+      return [leverIn(upper.end, upper.pull), leverIn(lower.end, lower.pull)];
+    },
+    [1, from.tiltRad],
+    { stepFor: () => [1e-6, 1e-7], tolerance: lengthTolerance, maxIterations },
+  );
+  return { result, state: { nockIn: braceIn, tiltRad: result.at[1], ...halves(result.at) } };
+}
+
 /** The braced bow: both limbs share one tension and one straight string through the brace height. */
 export function braceBow(bow: WholeBow, meshes: Meshes, braceIn: number): Solved<BowState> {
   const first = braceHalf(bow.upper, meshes.upper, braceIn);
@@ -55,24 +84,9 @@ export function braceBow(bow: WholeBow, meshes: Meshes, braceIn: number): Solved
   }
   const second = braceHalf(bow.lower, meshes.lower, braceIn);
   if (second.status !== 'converged') return second;
-  const scale = (first.value.pull.tensionLbf + second.value.pull.tensionLbf) / 2;
-  const halves = ([tension, tilt]: Pair) => {
-    const pull = { tensionLbf: tension * scale, nockIn: braceIn };
-    return {
-      upper: halfState(bow.upper, meshes.upper, { ...pull, angleRad: tilt }),
-      lower: halfState(bow.lower, meshes.lower, { ...pull, angleRad: -tilt }),
-    };
-  };
-  const result = newton(
-    (at) => {
-      const { upper, lower } = halves(at);
-      return [leverIn(upper.end, upper.pull), leverIn(lower.end, lower.pull)];
-    },
-    [1, 0],
-    { stepFor: () => [1e-6, 1e-7], tolerance: lengthTolerance, maxIterations: 40 },
-  );
+  const tensionLbf = (first.value.pull.tensionLbf + second.value.pull.tensionLbf) / 2;
+  const { result, state } = commonString(bow, meshes, braceIn, { tensionLbf, tiltRad: 0 }, 40);
   const iterations = first.iterations + second.iterations + result.evaluations;
-  const state = { nockIn: braceIn, tiltRad: result.at[1], ...halves(result.at) };
   return result.residual <= 1e-8
     ? converged(state, result.residual, iterations)
     : failed('not-converged', 'The two limbs found no common string.', result.residual, iterations);

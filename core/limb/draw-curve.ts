@@ -43,28 +43,24 @@ function guessAt(nockIn: number, before: BowState | null, last: BowState): BowGu
   };
 }
 
-/**
- * The braced bow seen from the hand: its string square to the arrow, its riser leaning instead,
- * the nock set square to the string from the throat.
- */
-function atRest(braced: BowState): { state: BowState; strings: Strings } {
-  const { tiltRad, nockIn } = braced;
+/** Both halves of the string from a nock set square to it from the throat. */
+export function nockedStrings({ nockIn, tiltRad, upper, lower }: BowState): Strings {
   const shift = nockIn * Math.sin(tiltRad);
+  return { upperIn: upper.halfStringIn - shift, lowerIn: lower.halfStringIn + shift };
+}
+
+/** The braced bow seen from the hand: its string square to the arrow, its riser leaning instead. */
+function atRest(braced: BowState): BowState {
+  const { tiltRad, nockIn } = braced;
   const turned = (half: HalfState): HalfState => ({
     ...half,
     pull: { ...half.pull, angleRad: 0 },
   });
   return {
-    state: {
-      nockIn: nockIn * Math.cos(tiltRad),
-      tiltRad,
-      upper: turned(braced.upper),
-      lower: turned(braced.lower),
-    },
-    strings: {
-      upperIn: braced.upper.halfStringIn - shift,
-      lowerIn: braced.lower.halfStringIn + shift,
-    },
+    nockIn: nockIn * Math.cos(tiltRad),
+    tiltRad,
+    upper: turned(braced.upper),
+    lower: turned(braced.lower),
   };
 }
 
@@ -78,10 +74,10 @@ export function drawCurve(
   braced: BowState,
   nocksIn: readonly number[],
 ): Solved<BowState[]> {
-  const rest = atRest(braced);
+  const strings = nockedStrings(braced);
   const states: BowState[] = [];
   let before: BowState | null = null;
-  let last = rest.state;
+  let last = atRest(braced);
   let iterations = 0;
   let residual = 0;
   let step = longestStepIn;
@@ -89,7 +85,7 @@ export function drawCurve(
     while (target - last.nockIn > 1e-12) {
       const left = target - last.nockIn;
       const nockIn = step >= left ? target : last.nockIn + step;
-      const solved = drawBow(bow, meshes, nockIn, rest.strings, guessAt(nockIn, before, last));
+      const solved = drawBow(bow, meshes, nockIn, strings, guessAt(nockIn, before, last));
       iterations += solved.iterations;
       if (solved.status === 'converged') {
         residual = Math.max(residual, solved.residual);

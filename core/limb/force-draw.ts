@@ -1,12 +1,7 @@
+import { refuseField } from '../../shared/errors.ts';
 import { decimal } from '../../shared/measure.ts';
 import { amoAtNock } from './draw-length.ts';
-import {
-  type ForceReading,
-  inches,
-  longestDrawIn,
-  readingsInOrder,
-  refuse,
-} from './force-readings.ts';
+import { type ForceReading, inches, longestDrawIn, readingsInOrder } from './force-readings.ts';
 import { type Knot, type MonotoneCubic, monotoneCubic } from './monotone-cubic.ts';
 
 /** Weight of a modelled bow at an AMO draw, lbf. */
@@ -64,11 +59,11 @@ export function ftLbfFromInLbf(inLbf: number): number {
 function bracedPoint(braceIn: number | null, firstDrawIn: number): Knot | null {
   if (braceIn === null) return null;
   if (!(braceIn > 0 && braceIn < 20)) {
-    refuse('braceIn', 'The brace height must lie between 0 and 20 in.');
+    refuseField('braceIn', 'The brace height must lie between 0 and 20 in.');
   }
   const x = amoAtNock(braceIn);
   if (!(firstDrawIn > x)) {
-    refuse('readings', `A draw of ${inches(firstDrawIn)} is not past brace at ${inches(x)}.`);
+    refuseField('readings', `A draw of ${inches(firstDrawIn)} is not past brace at ${inches(x)}.`);
   }
   return { x, y: 0 };
 }
@@ -85,7 +80,7 @@ function modelKnots(reading: ForceReading, brace: Knot | null, model: ModelledFo
   }));
   for (const [i, { x, y }] of modelled.entries()) {
     if (!(y > 0 && Number.isFinite(y) && y >= (modelled[i - 1]?.y ?? 0))) {
-      refuse(
+      refuseField(
         'modelledForceAt',
         `The modelled weight does not rise at ${decimal(x, 2)} in of draw.`,
       );
@@ -198,7 +193,7 @@ function answersOf(fit: Fit): ForceDraw {
   const line = curve === null ? null : continued(curve);
   const checked = (drawIn: number) => {
     const why = whyNot(drawIn, fit);
-    return why === null ? drawIn : refuse('drawIn', why);
+    return why === null ? drawIn : refuseField('drawIn', why);
   };
   const warnings = cautions.map(({ sentence }) => sentence);
   if (safeDrawIn !== null && range.to > safeDrawIn) {
@@ -219,12 +214,15 @@ function answersOf(fit: Fit): ForceDraw {
     slopeAt(drawIn) {
       const at = checked(drawIn);
       if (line !== null) return line.slopeAt(at);
-      return refuse('readings', 'One reading shows no slope: weigh the bow at a second draw.');
+      return refuseField('readings', 'One reading shows no slope: weigh the bow at a second draw.');
     },
     storedInLbf(toDrawIn) {
       const to = checked(toDrawIn);
       if (line !== null && range.from === brace?.x) return line.integralTo(to);
-      return refuse('braceIn', 'Stored energy needs the brace height and weights at three draws.');
+      return refuseField(
+        'braceIn',
+        'Stored energy needs the brace height and weights at three draws.',
+      );
     },
   };
 }
@@ -253,7 +251,7 @@ export function fitForceDraw(
   const from = brace !== null && shape.curve?.fromX === brace.x ? brace.x : first;
   const safeDrawIn = options.maxSafeDrawIn ?? null;
   if (safeDrawIn !== null && !(safeDrawIn > 0)) {
-    refuse('maxSafeDrawIn', 'The maximum safe draw must be over 0 in.');
+    refuseField('maxSafeDrawIn', 'The maximum safe draw must be over 0 in.');
   }
   return answersOf({ ...shape, readings, brace, safeDrawIn, range: { from, to: last } });
 }

@@ -1,4 +1,4 @@
-import { ShopError } from '../../shared/errors.ts';
+import { refuseField } from '../../shared/errors.ts';
 import { decimal, weightAtDraw } from '../../shared/measure.ts';
 
 export interface ForceReading {
@@ -11,21 +11,17 @@ export const longestDrawIn = 60;
 
 export const inches = (lengthIn: number) => `${decimal(lengthIn, 4)} in`;
 
-export function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 function refuseOdd(readings: readonly ForceReading[]): void {
-  if (readings.length === 0) refuse('readings', 'Weigh the bow at one draw length at least.');
+  if (readings.length === 0) refuseField('readings', 'Weigh the bow at one draw length at least.');
   for (const { drawIn, forceLbf } of readings) {
     if (!(drawIn > 0 && drawIn <= longestDrawIn)) {
-      refuse(
+      refuseField(
         'readings',
         `A draw length must lie between 0 and ${longestDrawIn} in, not ${drawIn}.`,
       );
     }
     if (!(forceLbf > 0 && Number.isFinite(forceLbf))) {
-      refuse('readings', `The weight at ${inches(drawIn)} must be over 0 lb.`);
+      refuseField('readings', `The weight at ${inches(drawIn)} must be over 0 lb.`);
     }
   }
 }
@@ -45,7 +41,7 @@ function refuseFalling(readings: readonly ForceReading[]): void {
     const before = readings[i - 1] ?? after;
     if (after.forceLbf >= before.forceLbf) continue;
     const [from, to] = [before, after].map((one) => weightAtDraw(one.forceLbf, one.drawIn));
-    refuse('readings', `The weight falls from ${from} to ${to}: weigh again at both.`);
+    refuseField('readings', `The weight falls from ${from} to ${to}: weigh again at both.`);
   }
 }
 

@@ -1,4 +1,4 @@
-import { ShopError } from '../../shared/errors.ts';
+import { refuseField } from '../../shared/errors.ts';
 import type { LimbCurve } from './curve.ts';
 import { monotoneCubic } from './monotone-cubic.ts';
 import { type Layer, sectionStiffness } from './section.ts';
@@ -40,28 +40,27 @@ export interface LimbProfile {
   unstrung: UnstrungShape;
 }
 
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 const positive = (value: number) => Number.isFinite(value) && value > 0;
 
 function refuseOddStations({ stations, lengthIn, layup }: LimbProfile): void {
-  if (stations.length < 3) refuse('stations', 'A limb needs at least three measured places.');
+  if (stations.length < 3) refuseField('stations', 'A limb needs at least three measured places.');
   for (const [i, station] of stations.entries()) {
     const place = `${station.fromFadeIn} in from the fade`;
     const before = stations[i - 1];
     if (before !== undefined && !(station.fromFadeIn > before.fromFadeIn)) {
-      refuse('stations', `The places are out of order: ${place} follows ${before.fromFadeIn} in.`);
+      refuseField(
+        'stations',
+        `The places are out of order: ${place} follows ${before.fromFadeIn} in.`,
+      );
     }
     if (!(station.fromFadeIn >= 0 && station.fromFadeIn <= lengthIn)) {
-      refuse('stations', `A place ${place} lies outside the limb of ${lengthIn} in.`);
+      refuseField('stations', `A place ${place} lies outside the limb of ${lengthIn} in.`);
     }
     if (!positive(station.bellyWidthIn) || !positive(station.backWidthIn)) {
-      refuse('stations', `The width ${place} must be more than 0 in.`);
+      refuseField('stations', `The width ${place} must be more than 0 in.`);
     }
     if (!(station.thicknessIn > layup.bellyGlassIn + layup.backGlassIn)) {
-      refuse(
+      refuseField(
         'stations',
         `The limb ${place} is no thicker than its glass: nothing is left for a core.`,
       );
@@ -72,17 +71,18 @@ function refuseOddStations({ stations, lengthIn, layup }: LimbProfile): void {
 /** @throws ShopError BAD_INPUT, one sentence naming what is out of order, zero or negative. */
 export function refuseOddProfile(profile: LimbProfile): void {
   const { lengthIn, layup, edgeRadiusIn, unstrung } = profile;
-  if (!positive(lengthIn)) refuse('lengthIn', 'The limb must be longer than 0 in.');
+  if (!positive(lengthIn)) refuseField('lengthIn', 'The limb must be longer than 0 in.');
   if (!(layup.bellyGlassIn >= 0 && layup.backGlassIn >= 0)) {
-    refuse('layup', 'Glass cannot be thinner than nothing.');
+    refuseField('layup', 'Glass cannot be thinner than nothing.');
   }
   if (!positive(layup.corePsi) || !positive(layup.glassPsi)) {
-    refuse('layup', 'Core and glass need a modulus over 0 psi.');
+    refuseField('layup', 'Core and glass need a modulus over 0 psi.');
   }
-  if (!(edgeRadiusIn >= 0)) refuse('edgeRadiusIn', 'An edge radius cannot be negative.');
-  if (!(unstrung.recurveIn >= 0)) refuse('unstrung', 'The depth of a recurve cannot be negative.');
+  if (!(edgeRadiusIn >= 0)) refuseField('edgeRadiusIn', 'An edge radius cannot be negative.');
+  if (!(unstrung.recurveIn >= 0))
+    refuseField('unstrung', 'The depth of a recurve cannot be negative.');
   if (unstrung.recurveIn > 0 && !(unstrung.recurveFromIn < lengthIn)) {
-    refuse('unstrung', 'The recurve must begin before the tip.');
+    refuseField('unstrung', 'The recurve must begin before the tip.');
   }
   refuseOddStations(profile);
 }

@@ -1,5 +1,5 @@
 import type { DrawReference } from '../../shared/bows.ts';
-import { ShopError } from '../../shared/errors.ts';
+import { refuseField } from '../../shared/errors.ts';
 import { decimal, inchFraction, weightAtDraw } from '../../shared/measure.ts';
 import { weightText } from '../../shared/weight-text.ts';
 
@@ -25,12 +25,8 @@ const stepsPerPound: Record<MarkingRounding, number> = {
   'as-measured': 10,
 };
 
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 function refuseOddLength(field: string, what: string, inches: number): void {
-  if (!(inches > 0 && Number.isFinite(inches))) refuse(field, `${what} must be over 0 in.`);
+  if (!(inches > 0 && Number.isFinite(inches))) refuseField(field, `${what} must be over 0 in.`);
 }
 
 /** As read on a rule where it lies on a sixteenth, else to a ten-thousandth: 27.98 never reads as 28. */
@@ -54,14 +50,17 @@ export function markingText(measured: MeasuredWeight): string {
   const { weightLbf, drawIn, reference, rounding = 'nearest-pound' } = measured;
   refuseOddLength('drawIn', 'The draw length', drawIn);
   if (!Number.isFinite(weightLbf) || !(rounded(weightLbf, rounding) > 0)) {
-    refuse('weightLbf', 'The weight to mark must be over 0 lb.');
+    refuseField('weightLbf', 'The weight to mark must be over 0 lb.');
   }
   if (reference !== 'amo') {
     const what = weightText(weightLbf, drawIn, reference);
-    refuse('reference', `${what} may not be marked: weigh the bow at its AMO draw length.`);
+    refuseField('reference', `${what} may not be marked: weigh the bow at its AMO draw length.`);
   }
   if (Number(drawIn.toFixed(4)) !== drawIn) {
-    refuse('drawIn', `A draw of ${drawIn} in cannot be lettered: weigh at a sixteenth of an inch.`);
+    refuseField(
+      'drawIn',
+      `A draw of ${drawIn} in cannot be lettered: weigh at a sixteenth of an inch.`,
+    );
   }
   return weightAtDraw(rounded(weightLbf, rounding), drawIn, ruleText(drawIn));
 }
@@ -75,7 +74,7 @@ export function markingText(measured: MeasuredWeight): string {
 export function markingTextAt28(measured: MeasuredWeight): string {
   const text = markingText(measured);
   if (measured.drawIn !== 28) {
-    refuse('drawIn', `${text} is not the weight at 28": weigh the bow at AMO 28".`);
+    refuseField('drawIn', `${text} is not the weight at 28": weigh the bow at AMO 28".`);
   }
   return text;
 }
@@ -110,7 +109,10 @@ export function amoLengthFromMasterString(masterIn: number): number {
 export function masterStringFor(amoLengthIn: number): number {
   refuseOddLength('amoLengthIn', 'The AMO length', amoLengthIn);
   if (!(amoLengthIn > masterStringAllowanceIn)) {
-    refuse('amoLengthIn', 'The AMO length must be over 3 in: the master string is 3 in shorter.');
+    refuseField(
+      'amoLengthIn',
+      'The AMO length must be over 3 in: the master string is 3 in shorter.',
+    );
   }
   return amoLengthIn - masterStringAllowanceIn;
 }

@@ -1,4 +1,4 @@
-import { ShopError } from '../../shared/errors.ts';
+import { refuseField } from '../../shared/errors.ts';
 import { type MeasuredBow, type MeasuredLimb, modelledWeight } from './modelled-bow.ts';
 import { applyRemoval, type LimbRemoval } from './removal.ts';
 import { converged, type Solved } from './solved.ts';
@@ -47,13 +47,14 @@ export function bowAfter(bow: MeasuredBow, removal: BowRemoval): MeasuredBow {
 }
 
 function refuseOddOptions({ weightLbf, weightSdLbf, effectiveness }: PredictionOptions): void {
-  const refuse = (field: string, sentence: string): never => {
-    throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-  };
-  if (!(weightLbf > 0)) refuse('weightLbf', 'The present weight must be more than 0 lb.');
-  if (!(weightSdLbf >= 0)) refuse('weightSdLbf', 'The spread of the weight cannot be negative.');
+  if (!(weightLbf > 0)) refuseField('weightLbf', 'The present weight must be more than 0 lb.');
+  if (!(weightSdLbf >= 0))
+    refuseField('weightSdLbf', 'The spread of the weight cannot be negative.');
   if (!(effectiveness.mean > 0 && effectiveness.sd >= 0)) {
-    refuse('effectiveness', 'The effectiveness must be more than 0 and its spread not negative.');
+    refuseField(
+      'effectiveness',
+      'The effectiveness must be more than 0 and its spread not negative.',
+    );
   }
 }
 

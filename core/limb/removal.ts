@@ -1,4 +1,4 @@
-import { ShopError } from '../../shared/errors.ts';
+import { refuseField } from '../../shared/errors.ts';
 import { type LimbProfile, type LimbStation, sizesOf } from './limb-profile.ts';
 import { monotoneCubic } from './monotone-cubic.ts';
 
@@ -32,28 +32,24 @@ export const nothingTaken: LimbRemoval = {
   edgeRadiusIn: null,
 };
 
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 function refuseOddCuts({ cuts, bellyThou, backThou }: LimbRemoval): void {
   for (const [i, cut] of cuts.entries()) {
     const before = cuts[i - 1];
     if (before !== undefined && !(cut.fromFadeIn > before.fromFadeIn)) {
-      refuse(
+      refuseField(
         'cuts',
         `The cuts are out of order: ${cut.fromFadeIn} in follows ${before.fromFadeIn} in.`,
       );
     }
     if (!(cut.leftIn >= 0 && cut.rightIn >= 0)) {
-      refuse(
+      refuseField(
         'cuts',
         `A cut ${cut.fromFadeIn} in from the fade cannot be negative: width is not put back.`,
       );
     }
   }
   if (!(bellyThou >= 0 && backThou >= 0)) {
-    refuse('thickness', 'Thinning cannot be negative: thickness is not put back.');
+    refuseField('thickness', 'Thinning cannot be negative: thickness is not put back.');
   }
 }
 
@@ -71,7 +67,7 @@ function totalCut({ cuts }: LimbRemoval): (fromFadeIn: number) => number {
 function thinned(glassIn: number, thou: number, name: string): number {
   if (glassIn === 0) return 0;
   const left = glassIn - thou / 1000;
-  if (!(left > 0)) refuse('thickness', `Nothing would be left of the ${name} glass.`);
+  if (!(left > 0)) refuseField('thickness', `Nothing would be left of the ${name} glass.`);
   return left;
 }
 

@@ -1,4 +1,4 @@
-import { ShopError } from '../../shared/errors.ts';
+import { refuseField } from '../../shared/errors.ts';
 import { type Moments, plus, roundedCornerMoments, slabMoments, times } from './moments.ts';
 
 /** One lamination or facing, as it lies from belly to back. */
@@ -26,24 +26,20 @@ export interface SectionStiffness {
   areaIn2: number;
 }
 
-function bad(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 function refuseOddSection(section: Section, thicknessIn: number): void {
   const { layers, bellyWidthIn, backWidthIn, edgeRadiusIn } = section;
-  if (layers.length === 0) bad('layers', 'A section needs at least one layer.');
+  if (layers.length === 0) refuseField('layers', 'A section needs at least one layer.');
   for (const [index, layer] of layers.entries()) {
     if (!(layer.thicknessIn > 0))
-      bad(`layers.${index}`, `Layer ${index + 1} must be thicker than 0 in.`);
+      refuseField(`layers.${index}`, `Layer ${index + 1} must be thicker than 0 in.`);
     if (!(layer.modulusPsi > 0))
-      bad(`layers.${index}`, `Layer ${index + 1} needs a modulus over 0 psi.`);
+      refuseField(`layers.${index}`, `Layer ${index + 1} needs a modulus over 0 psi.`);
   }
   if (!(bellyWidthIn > 0) || !(backWidthIn > 0))
-    bad('width', 'Both faces must be wider than 0 in.');
+    refuseField('width', 'Both faces must be wider than 0 in.');
   const largest = Math.min(thicknessIn, bellyWidthIn, backWidthIn) / 2;
   if (!(edgeRadiusIn >= 0) || edgeRadiusIn > largest) {
-    bad('edgeRadiusIn', `The edge radius must lie between 0 and ${largest.toFixed(3)} in.`);
+    refuseField('edgeRadiusIn', `The edge radius must lie between 0 and ${largest.toFixed(3)} in.`);
   }
 }
 

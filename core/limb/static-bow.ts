@@ -1,4 +1,4 @@
-import { ShopError } from '../../shared/errors.ts';
+import { refuseField } from '../../shared/errors.ts';
 import { type BowState, braceBow, elasticInLbf, forceLbf, meshesOf, type WholeBow } from './bow.ts';
 import type { HalfState } from './brace-half.ts';
 import type { HalfBow } from './curve.ts';
@@ -53,41 +53,37 @@ export interface StaticBow {
   draws: DrawnBow[];
 }
 
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 function refuseOddHalf(name: string, half: HalfBow): void {
   const { limb } = half;
-  if (!(limb.lengthIn > 0)) refuse(name, `The ${name} limb must be longer than 0 in.`);
-  if (!(half.fadeIn >= 0)) refuse(name, `The ${name} fade cannot lie before the throat.`);
+  if (!(limb.lengthIn > 0)) refuseField(name, `The ${name} limb must be longer than 0 in.`);
+  if (!(half.fadeIn >= 0)) refuseField(name, `The ${name} fade cannot lie before the throat.`);
   const breaks = limb.breaksIn;
   const rising = breaks.every((at, i) => i === 0 || at > (breaks[i - 1] ?? at));
   if (breaks[0] !== 0 || breaks.at(-1) !== limb.lengthIn || !rising) {
-    refuse(name, `The breaks of the ${name} limb must rise from 0 to its length.`);
+    refuseField(name, `The breaks of the ${name} limb must rise from 0 to its length.`);
   }
   for (let i = 0; i < 20; i += 1) {
     const at = (limb.lengthIn * (i + 0.5)) / 20;
     if (!(limb.eiAt(at) > 0)) {
-      refuse(name, `The ${name} limb has no stiffness ${at.toFixed(1)} in from the fade.`);
+      refuseField(name, `The ${name} limb has no stiffness ${at.toFixed(1)} in from the fade.`);
     }
     if (!Number.isFinite(limb.curvatureAt(at))) {
-      refuse(name, `The ${name} limb has no curvature ${at.toFixed(1)} in from the fade.`);
+      refuseField(name, `The ${name} limb has no curvature ${at.toFixed(1)} in from the fade.`);
     }
   }
 }
 
 function refuseOddDraws({ braceIn, drawsIn, maxSafeDrawIn = null }: StaticBowOptions): void {
   if (!(braceIn > 0 && braceIn < 20)) {
-    refuse('braceIn', 'The brace height must lie between 0 and 20 in.');
+    refuseField('braceIn', 'The brace height must lie between 0 and 20 in.');
   }
   for (const [i, drawIn] of drawsIn.entries()) {
     const before = drawsIn[i - 1] ?? amoAtNock(braceIn);
     if (!(drawIn > before)) {
-      refuse('drawsIn', `A draw of ${drawIn} in is not past the ${before} in before it.`);
+      refuseField('drawsIn', `A draw of ${drawIn} in is not past the ${before} in before it.`);
     }
     if (maxSafeDrawIn !== null && drawIn > maxSafeDrawIn) {
-      refuse(
+      refuseField(
         'drawsIn',
         `A draw of ${drawIn} in is past the bow's maximum safe draw of ${maxSafeDrawIn} in.`,
       );

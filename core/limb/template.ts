@@ -1,5 +1,5 @@
 import type { Limb } from '../../shared/bows.ts';
-import { ShopError } from '../../shared/errors.ts';
+import { refuseField } from '../../shared/errors.ts';
 import { decimal, difference, inchFraction } from '../../shared/measure.ts';
 import { type MonotoneCubic, monotoneCubic } from './monotone-cubic.ts';
 
@@ -84,10 +84,6 @@ export interface Template {
 
 const longestLimbIn = 60;
 
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 const placeText = (fromFadeIn: number) => `${decimal(fromFadeIn, 4)}" from the fade`;
 
 const cutIn = ({ presentIn, newIn }: TemplateStation, side: TemplateSide) =>
@@ -96,16 +92,16 @@ const cutIn = ({ presentIn, newIn }: TemplateStation, side: TemplateSide) =>
 function refuseOddStation(limb: Limb, station: TemplateStation): void {
   if (!(station.fromFadeIn >= 0 && station.fromFadeIn <= longestLimbIn)) {
     const range = `between 0 and ${longestLimbIn} in from the fade`;
-    refuse('fromFadeIn', `Every station of the ${limb} limb must lie ${range}.`);
+    refuseField('fromFadeIn', `Every station of the ${limb} limb must lie ${range}.`);
   }
   for (const side of templateSides) {
     const where = `The ${limb} limb, ${side} side, ${placeText(station.fromFadeIn)}`;
     const [present, next] = [station.presentIn[side], station.newIn[side]];
     if (![present, next].every((width) => width > 0 && Number.isFinite(width))) {
-      refuse(side, `${where}: both half-widths must be over 0 in.`);
+      refuseField(side, `${where}: both half-widths must be over 0 in.`);
     }
     if (cutIn(station, side) < 0) {
-      refuse(
+      refuseField(
         side,
         `${where}: the new edge lies outside the present one; narrowing cannot add width.`,
       );
@@ -115,13 +111,13 @@ function refuseOddStation(limb: Limb, station: TemplateStation): void {
 
 function refuseOddOptions({ everyIn, blendIn, largestStepIn }: Required<TemplateOptions>): void {
   if (!(everyIn >= 1 / 64 && everyIn <= 2)) {
-    refuse('everyIn', 'The outline needs a point every 1/64 to 2 in.');
+    refuseField('everyIn', 'The outline needs a point every 1/64 to 2 in.');
   }
   if (!(blendIn >= 0 && Number.isFinite(blendIn))) {
-    refuse('blendIn', 'Give how far from the fade the cuts blend out, 0 in or more.');
+    refuseField('blendIn', 'Give how far from the fade the cuts blend out, 0 in or more.');
   }
   if (!(largestStepIn >= 0 && Number.isFinite(largestStepIn))) {
-    refuse('largestStepIn', 'Give how large a step at the fade may be, 0 in or more.');
+    refuseField('largestStepIn', 'Give how large a step at the fade may be, 0 in or more.');
   }
 }
 
@@ -137,7 +133,7 @@ function refuseStepAtFade(
       if (off <= largestStepIn) continue;
       const what = `${decimal(off, 3)}" off the ${side} side of the ${limb} limb`;
       const rule = `let the cut run out to ${decimal(largestStepIn, 3)}" or less there`;
-      refuse(side, `${what} ${placeText(station.fromFadeIn)} leaves a step: ${rule}.`);
+      refuseField(side, `${what} ${placeText(station.fromFadeIn)} leaves a step: ${rule}.`);
     }
   }
 }
@@ -145,13 +141,14 @@ function refuseStepAtFade(
 function refuseOddLimb(limb: TemplateLimb, options: Required<TemplateOptions>): void {
   refuseOddOptions(options);
   const { stations } = limb;
-  if (stations.length < 2) refuse('stations', `The ${limb.limb} limb needs two stations at least.`);
+  if (stations.length < 2)
+    refuseField('stations', `The ${limb.limb} limb needs two stations at least.`);
   for (const [i, station] of stations.entries()) {
     refuseOddStation(limb.limb, station);
     const before = stations[i - 1];
     if (before !== undefined && !(station.fromFadeIn > before.fromFadeIn)) {
       const places = `${placeText(station.fromFadeIn)} follows ${placeText(before.fromFadeIn)}`;
-      refuse('stations', `Stations of the ${limb.limb} limb are out of order: ${places}.`);
+      refuseField('stations', `Stations of the ${limb.limb} limb are out of order: ${places}.`);
     }
   }
   refuseStepAtFade(limb, options);

@@ -1,4 +1,5 @@
-import { refuse, refuseUnlessAboveZero } from '../finish/refuse.ts';
+import { refuseField } from '../../shared/errors.ts';
+import { refuseUnlessAboveZero } from '../finish/refuse.ts';
 import { less, onHand } from './stock.ts';
 
 export interface Lot {
@@ -23,7 +24,7 @@ export interface Issue {
 const day = /^\d{4}-\d{2}-\d{2}$/;
 
 function refuseOddDay(field: string, value: string): void {
-  if (!day.test(value)) refuse(field, 'Enter the day as year, month and day.');
+  if (!day.test(value)) refuseField(field, 'Enter the day as year, month and day.');
 }
 
 /**

@@ -1,4 +1,4 @@
-import { refuse } from '../finish/refuse.ts';
+import { refuseField } from '../../shared/errors.ts';
 
 /** A change of stock, in the unit the consumable is counted in: in above 0, out below. */
 export interface StockMove {
@@ -19,7 +19,8 @@ function clean(sum: number): number {
 export function onHand(moves: readonly StockMove[]): number {
   return clean(
     moves.reduce((sum, { quantity }) => {
-      if (!Number.isFinite(quantity)) refuse('quantity', 'An amount in the stock is not a number.');
+      if (!Number.isFinite(quantity))
+        refuseField('quantity', 'An amount in the stock is not a number.');
       return sum + quantity;
     }, 0),
   );

@@ -1,5 +1,5 @@
 import { entryItem, entryOutcome } from '../entries.ts';
-import { changed, day, id, instant, line, rowVersion, text } from '../fields.ts';
+import { changed, day, id, instant, line, reason, rowVersion, text } from '../fields.ts';
 import { override, refused } from '../gates.ts';
 import { z } from '../zod.ts';
 import { command, commandInput } from './base.ts';
@@ -38,9 +38,5 @@ export const entries = {
       ]),
     ),
   /** The entry stays readable, with the reason; no gate counts it any more. */
-  strikeOut: command()
-    .input(
-      commandInput({ id, rowVersion, reason: line(400).min(3, 'Give the reason in a few words.') }),
-    )
-    .output(changed),
+  strikeOut: command().input(commandInput({ id, rowVersion, reason })).output(changed),
 };

@@ -1,5 +1,5 @@
 import { limb, stationSurface } from '../bows.ts';
-import { between, changed, id, instant, line, rowVersion, text } from '../fields.ts';
+import { between, changed, id, instant, line, reason, rowVersion, text } from '../fields.ts';
 import { z } from '../zod.ts';
 import { command, commandInput, query } from './base.ts';
 
@@ -61,9 +61,5 @@ export const geometry = {
       }),
     )
     .output(z.object({ ...changed.shape, version: z.int() })),
-  strikeOut: command()
-    .input(
-      commandInput({ id, rowVersion, reason: line(400).min(3, 'Give the reason in a few words.') }),
-    )
-    .output(changed),
+  strikeOut: command().input(commandInput({ id, rowVersion, reason })).output(changed),
 };

@@ -8,6 +8,7 @@ import {
   id,
   instant,
   line,
+  reason,
   requiredLine,
   rowVersion,
   text,
@@ -44,8 +45,6 @@ export const historyItem = z.object({
   reason: line(400).nullable(),
 });
 export type HistoryItem = z.infer<typeof historyItem>;
-
-const reason = line(400).min(3, 'Give the reason in a few words.');
 
 /** What the office may change of an order without moving it. */
 export const orderFields = z.strictObject({

@@ -7,6 +7,7 @@ import {
   id,
   instant,
   line,
+  reason,
   requiredLine,
   rowVersion,
   text,
@@ -73,9 +74,5 @@ export const readings = {
       }),
     )
     .output(changed),
-  strikeOut: command()
-    .input(
-      commandInput({ id, rowVersion, reason: line(400).min(3, 'Give the reason in a few words.') }),
-    )
-    .output(changed),
+  strikeOut: command().input(commandInput({ id, rowVersion, reason })).output(changed),
 };

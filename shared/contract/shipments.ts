@@ -1,4 +1,15 @@
-import { between, cents, changed, day, id, instant, line, rowVersion, text } from '../fields.ts';
+import {
+  between,
+  cents,
+  changed,
+  day,
+  id,
+  instant,
+  line,
+  reason,
+  rowVersion,
+  text,
+} from '../fields.ts';
 import { assessment, parcelShape } from '../parcel.ts';
 import { z } from '../zod.ts';
 import { command, commandInput, query } from './base.ts';
@@ -73,9 +84,5 @@ export const shipments = {
       }),
     ),
   /** The parcel stays readable, with the reason; no gate counts it any more. */
-  strikeOut: command()
-    .input(
-      commandInput({ id, rowVersion, reason: line(400).min(3, 'Give the reason in a few words.') }),
-    )
-    .output(changed),
+  strikeOut: command().input(commandInput({ id, rowVersion, reason })).output(changed),
 };

@@ -1,4 +1,4 @@
-import { changed, drawIn, id, instant, line, rowVersion, text } from '../fields.ts';
+import { changed, drawIn, id, instant, line, reason, rowVersion, text } from '../fields.ts';
 import { undershootOffer } from '../undershoot.ts';
 import { z } from '../zod.ts';
 import { command, commandInput, officeRoles } from './base.ts';
@@ -43,9 +43,5 @@ export const undershoot = {
       }),
     )
     .output(changed),
-  strikeOut: command(officeRoles)
-    .input(
-      commandInput({ id, rowVersion, reason: line(400).min(3, 'Give the reason in a few words.') }),
-    )
-    .output(changed),
+  strikeOut: command(officeRoles).input(commandInput({ id, rowVersion, reason })).output(changed),
 };

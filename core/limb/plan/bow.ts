@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { bowKind, construction, facing } from '../../../shared/bows.ts';
-import { ShopError } from '../../../shared/errors.ts';
+import { refuseField } from '../../../shared/errors.ts';
 import { amoAtNock } from '../draw-length.ts';
 import { refuseOddProfile } from '../limb-profile.ts';
 import type { MeasuredBow, MeasuredLimb } from '../modelled-bow.ts';
@@ -53,10 +53,6 @@ export interface PlanWish {
   effectiveness: { mean: number; sd: number };
 }
 
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 const positive = (value: number) => Number.isFinite(value) && value > 0;
 const notNegative = (value: number) => Number.isFinite(value) && value >= 0;
 
@@ -66,11 +62,12 @@ const shortestLimbIn = 8;
 function refuseOddLimb(name: string, limb: MeasuredLimb): void {
   refuseOddProfile(limb.profile);
   if (!(limb.profile.lengthIn >= shortestLimbIn)) {
-    refuse(name, `The ${name} limb must be ${shortestLimbIn} in long or more.`);
+    refuseField(name, `The ${name} limb must be ${shortestLimbIn} in long or more.`);
   }
-  if (!notNegative(limb.fadeIn)) refuse(name, `The ${name} fade cannot lie before the throat.`);
+  if (!notNegative(limb.fadeIn))
+    refuseField(name, `The ${name} fade cannot lie before the throat.`);
   if (!(Number.isFinite(limb.fadeOffsetIn) && Number.isFinite(limb.padDeg))) {
-    refuse(name, `Say how the fade of the ${name} limb lies, in inches and degrees.`);
+    refuseField(name, `Say how the fade of the ${name} limb lies, in inches and degrees.`);
   }
 }
 
@@ -80,33 +77,39 @@ function refuseOddLimb(name: string, limb: MeasuredLimb): void {
  */
 export function refuseOddBow({ measured, construction, made }: PlanBow): void {
   if (!(measured.braceIn > 0 && measured.braceIn < 20)) {
-    refuse('braceIn', 'The brace height must lie between 0 and 20 in.');
+    refuseField('braceIn', 'The brace height must lie between 0 and 20 in.');
   }
   for (const name of ['upper', 'lower'] as const) {
     refuseOddLimb(name, measured[name]);
     const { layup } = measured[name].profile;
     if (construction === 'all-wood' && layup.bellyGlassIn + layup.backGlassIn > 0) {
-      refuse('construction', `An all-wood bow has no glass: correct the ${name} limb.`);
+      refuseField('construction', `An all-wood bow has no glass: correct the ${name} limb.`);
     }
     if (construction === 'glass-laminated' && !(layup.bellyGlassIn > 0 && layup.backGlassIn > 0)) {
-      refuse('construction', `Say how thick the glass on both faces of the ${name} limb is.`);
+      refuseField('construction', `Say how thick the glass on both faces of the ${name} limb is.`);
     }
   }
   if (made !== null && !(notNegative(made.bellyGlassIn) && notNegative(made.backGlassIn))) {
-    refuse('made', 'Glass when made cannot be thinner than nothing.');
+    refuseField('made', 'Glass when made cannot be thinner than nothing.');
   }
 }
 
 function refuseOddFinishing({ finishing, reserveLbf, effectiveness }: PlanWish): void {
   if (!(notNegative(finishing.meanThou) && notNegative(finishing.sdThou))) {
-    refuse('finishing', 'What finishing takes off a face cannot be negative.');
+    refuseField('finishing', 'What finishing takes off a face cannot be negative.');
   }
   if (finishing.meanThou === 0 && finishing.sdThou > 0) {
-    refuse('finishing', 'Say how much finishing takes off a face before saying how sure that is.');
+    refuseField(
+      'finishing',
+      'Say how much finishing takes off a face before saying how sure that is.',
+    );
   }
-  if (!notNegative(reserveLbf)) refuse('reserveLbf', 'The reserve cannot be negative.');
+  if (!notNegative(reserveLbf)) refuseField('reserveLbf', 'The reserve cannot be negative.');
   if (!(positive(effectiveness.mean) && notNegative(effectiveness.sd))) {
-    refuse('effectiveness', 'The effectiveness must be more than 0 and its spread not negative.');
+    refuseField(
+      'effectiveness',
+      'The effectiveness must be more than 0 and its spread not negative.',
+    );
   }
 }
 
@@ -116,29 +119,29 @@ function refuseOddFinishing({ finishing, reserveLbf, effectiveness }: PlanWish):
  */
 export function refuseOddWish(bow: PlanBow, wish: PlanWish): void {
   const { weightLbf, targetLbf, drawIn } = wish;
-  if (!positive(weightLbf)) refuse('weightLbf', 'The present weight must be more than 0 lb.');
+  if (!positive(weightLbf)) refuseField('weightLbf', 'The present weight must be more than 0 lb.');
   if (!notNegative(wish.weightSdLbf)) {
-    refuse('weightSdLbf', 'The spread of the weight cannot be negative.');
+    refuseField('weightSdLbf', 'The spread of the weight cannot be negative.');
   }
-  if (!positive(targetLbf)) refuse('targetLbf', 'The target must be more than 0 lb.');
+  if (!positive(targetLbf)) refuseField('targetLbf', 'The target must be more than 0 lb.');
   if (targetLbf > weightLbf) {
-    refuse(
+    refuseField(
       'targetLbf',
       `The target of ${targetLbf} lb is above the present ${weightLbf} lb: weight is not put back.`,
     );
   }
   const braceAt = amoAtNock(bow.measured.braceIn);
   if (!(Number.isFinite(drawIn) && drawIn > braceAt)) {
-    refuse('drawIn', `The draw must be past the brace height, ${braceAt} in AMO.`);
+    refuseField('drawIn', `The draw must be past the brace height, ${braceAt} in AMO.`);
   }
   if (bow.maxSafeDrawIn !== null && drawIn > bow.maxSafeDrawIn) {
-    refuse(
+    refuseField(
       'drawIn',
       `A draw of ${drawIn} in is past the bow's maximum safe draw of ${bow.maxSafeDrawIn} in.`,
     );
   }
   if (!(Number.isFinite(wish.tillerIn) && Number.isFinite(wish.tillerTargetIn))) {
-    refuse('tillerIn', 'Give the tiller now and the tiller wanted, in inches.');
+    refuseField('tillerIn', 'Give the tiller now and the tiller wanted, in inches.');
   }
   refuseOddFinishing(wish);
 }

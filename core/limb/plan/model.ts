@@ -1,19 +1,16 @@
 import {
   type BowState,
   braceBow,
+  commonString,
   drawBow,
   forceLbf,
   type Meshes,
   meshesOf,
-  type Strings,
   type WholeBow,
 } from '../bow.ts';
-import { halfState, lengthTolerance } from '../brace-half.ts';
-import { drawCurve } from '../draw-curve.ts';
+import { drawCurve, nockedStrings } from '../draw-curve.ts';
 import { nockAtAmo } from '../draw-length.ts';
-import { leverIn } from '../march.ts';
 import { type MeasuredBow, wholeBowOf } from '../modelled-bow.ts';
-import { newton, type Pair } from '../newton.ts';
 import { converged, failed, type Solved } from '../solved.ts';
 
 /** The modelled bow at brace and at one draw. Only ratios of such weights are to be trusted. */
@@ -41,34 +38,12 @@ function atFadeIn({ pull }: BowState['upper'], { fadeIn, fadeOffsetIn }: WholeBo
 
 /** Braced again from a bow much like it; not converged where that does not come to an answer. */
 function braceNear(bow: WholeBow, meshes: Meshes, near: BowState): Solved<BowState> {
-  const { nockIn } = near;
-  const scaleLbf = near.upper.pull.tensionLbf;
-  const halves = ([tension, tilt]: Pair) => {
-    const pull = { tensionLbf: tension * scaleLbf, nockIn };
-    return {
-      upper: halfState(bow.upper, meshes.upper, { ...pull, angleRad: tilt }),
-      lower: halfState(bow.lower, meshes.lower, { ...pull, angleRad: -tilt }),
-    };
-  };
-  const result = newton(
-    (at) => {
-      const { upper, lower } = halves(at);
-      return [leverIn(upper.end, upper.pull), leverIn(lower.end, lower.pull)];
-    },
-    [1, near.tiltRad],
-    { stepFor: () => [1e-6, 1e-7], tolerance: lengthTolerance, maxIterations: 20 },
-  );
-  const state = { nockIn, tiltRad: result.at[1], ...halves(result.at) };
+  const from = { tensionLbf: near.upper.pull.tensionLbf, tiltRad: near.tiltRad };
+  const { result, state } = commonString(bow, meshes, near.nockIn, from, 20);
   const sane = result.at[0] > 0.2 && result.at[0] < 2;
   return result.residual <= 1e-8 && sane
     ? converged(state, result.residual, result.evaluations)
     : failed('not-converged', 'No braced shape near by.', result.residual, result.evaluations);
-}
-
-/** Both halves of the string from a nock set square to it from the throat, as `drawCurve` has it. */
-function stringsOf({ nockIn, tiltRad, upper, lower }: BowState): Strings {
-  const shift = nockIn * Math.sin(tiltRad);
-  return { upperIn: upper.halfStringIn - shift, lowerIn: lower.halfStringIn + shift };
 }
 
 /** Straight to the draw of a bow much like it. */
@@ -77,7 +52,7 @@ function stateNear(bow: WholeBow, meshes: Meshes, near: ModelState): Solved<Mode
   if (braced.status !== 'converged') return braced;
   const { nockIn, tiltRad, upper, lower } = near.drawn;
   const guess = { tiltRad, upper: upper.pull, lower: lower.pull };
-  const drawn = drawBow(bow, meshes, nockIn, stringsOf(braced.value), guess);
+  const drawn = drawBow(bow, meshes, nockIn, nockedStrings(braced.value), guess);
   if (drawn.status !== 'converged') return drawn;
   return converged(
     stateOf(bow, meshes, braced.value, drawn.value),

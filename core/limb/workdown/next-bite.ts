@@ -1,4 +1,4 @@
-import { ShopError } from '../../../shared/errors.ts';
+import { refuseField } from '../../../shared/errors.ts';
 import type { BowRemoval } from '../predict-removal.ts';
 import type { LimbBite } from './next-bite-candidate.ts';
 import { type Choice, choicesOf } from './next-bite-choices.ts';
@@ -33,20 +33,16 @@ export type NextBite =
   /** Every bite that would fit breaks a limit; the sentence is that of the best one. */
   | { stop: 'limit'; why: string; forecast: Forecast };
 
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 function refuseOdd({ targetLbf, bitesTaken, sandingThou, tiller }: NextBiteOptions): void {
-  if (!(targetLbf > 0)) refuse('targetLbf', 'The target must be more than 0 lb.');
+  if (!(targetLbf > 0)) refuseField('targetLbf', 'The target must be more than 0 lb.');
   if (!(Number.isInteger(bitesTaken) && bitesTaken >= 0)) {
-    refuse('bitesTaken', 'Count the bites from 0.');
+    refuseField('bitesTaken', 'Count the bites from 0.');
   }
   if (sandingThou !== null && !(sandingThou.mean >= 0 && sandingThou.sd >= 0)) {
-    refuse('sandingThou', 'The sanding allowance cannot be negative.');
+    refuseField('sandingThou', 'The sanding allowance cannot be negative.');
   }
   if (!(Number.isFinite(tiller.nowIn) && Number.isFinite(tiller.targetIn))) {
-    refuse('tiller', 'Give the tiller now and as it should be.');
+    refuseField('tiller', 'Give the tiller now and as it should be.');
   }
 }
 

@@ -1,4 +1,4 @@
-import { ShopError } from '../../../shared/errors.ts';
+import { refuseField } from '../../../shared/errors.ts';
 
 /** What a weighing may be off by, each as one standard deviation unless said. */
 export interface WeighingSources {
@@ -31,13 +31,9 @@ export interface WeighingSpread {
   totalLbf: number;
 }
 
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 function refuseNegative(values: Record<string, number>, sentence: string): void {
   for (const [field, value] of Object.entries(values)) {
-    if (!(value >= 0 && Number.isFinite(value))) refuse(field, sentence);
+    if (!(value >= 0 && Number.isFinite(value))) refuseField(field, sentence);
   }
 }
 
@@ -50,13 +46,13 @@ function refuseNegative(values: Record<string, number>, sentence: string): void 
 export function weighingSd(sources: WeighingSources): WeighingSpread {
   const { drawSdIn = 1 / 16, braceSdIn = 1 / 16, braceLbfPerIn = 0, pulls } = sources;
   const { resolutionLbf, checkSdLbf, perPullSdLbf, slopeLbfPerIn } = sources;
-  if (!(Number.isInteger(pulls) && pulls >= 1)) refuse('pulls', 'Keep one pull at least.');
+  if (!(Number.isInteger(pulls) && pulls >= 1)) refuseField('pulls', 'Keep one pull at least.');
   refuseNegative(
     { resolutionLbf, checkSdLbf, perPullSdLbf, drawSdIn, braceSdIn, slopeLbfPerIn },
     'No part of the spread of a weighing can be negative.',
   );
   if (!Number.isFinite(braceLbfPerIn)) {
-    refuse('braceLbfPerIn', 'Say what an inch of brace height does to the weight.');
+    refuseField('braceLbfPerIn', 'Say what an inch of brace height does to the weight.');
   }
   const parts = {
     resolutionLbf: resolutionLbf / Math.sqrt(12),

@@ -1,4 +1,4 @@
-import { ShopError } from '../../../shared/errors.ts';
+import { refuseField } from '../../../shared/errors.ts';
 
 /**
  * What is known of a bow while its weight is worked down: its weight, and how effective removals
@@ -37,15 +37,11 @@ export interface Weighed {
   innovation: number;
 }
 
-function refuse(field: string, sentence: string): never {
-  throw new ShopError('BAD_INPUT', sentence, { [field]: sentence });
-}
-
 const notNegative = (value: number) => value >= 0 && Number.isFinite(value);
 
 function refuseOddWeight(weightLbf: number): void {
   if (!(weightLbf > 0 && Number.isFinite(weightLbf))) {
-    refuse('weightLbf', 'The weight must be more than 0 lb.');
+    refuseField('weightLbf', 'The weight must be more than 0 lb.');
   }
 }
 
@@ -57,14 +53,17 @@ export function startWorkdown(start: WorkdownStart): WorkdownState {
   const { weightLbf, weightSdLbf, effectiveness, scaleSdLbf = 0 } = start;
   refuseOddWeight(weightLbf);
   if (!notNegative(weightSdLbf)) {
-    refuse('weightSdLbf', 'The spread of the weight cannot be negative.');
+    refuseField('weightSdLbf', 'The spread of the weight cannot be negative.');
   }
   if (!notNegative(scaleSdLbf)) {
-    refuse('scaleSdLbf', 'The spread of the scale cannot be negative.');
+    refuseField('scaleSdLbf', 'The spread of the scale cannot be negative.');
   }
   const { mean, sd } = effectiveness;
   if (!(mean > 0 && Number.isFinite(mean) && notNegative(sd))) {
-    refuse('effectiveness', 'The effectiveness must be more than 0 and its spread not negative.');
+    refuseField(
+      'effectiveness',
+      'The effectiveness must be more than 0 and its spread not negative.',
+    );
   }
   return {
     weightLbf,
@@ -91,15 +90,15 @@ export function recordRemoval(
   removalSdLbf = 0,
 ): WorkdownState {
   if (!(modelledDrop >= 0 && modelledDrop < 1)) {
-    refuse('modelledDrop', 'A removal takes between nothing and all of the weight.');
+    refuseField('modelledDrop', 'A removal takes between nothing and all of the weight.');
   }
   if (!notNegative(removalSdLbf)) {
-    refuse('removalSdLbf', 'The spread of a removal cannot be negative.');
+    refuseField('removalSdLbf', 'The spread of a removal cannot be negative.');
   }
   const { weightLbf, effectiveness, weightVarLbf2, effectivenessVar, covarianceLbf } = state;
   const byWeight = 1 - effectiveness * modelledDrop;
   const byEffectiveness = -weightLbf * modelledDrop;
-  if (!(byWeight > 0)) refuse('modelledDrop', 'Nothing would be left of the weight.');
+  if (!(byWeight > 0)) refuseField('modelledDrop', 'Nothing would be left of the weight.');
   const carried =
     byWeight ** 2 * weightVarLbf2 +
     2 * byWeight * byEffectiveness * covarianceLbf +
@@ -129,7 +128,7 @@ export function recordWeighing(
   refuseOddWeight(reading.weightLbf);
   const { sdLbf } = reading;
   if (!(sdLbf > 0 && Number.isFinite(sdLbf))) {
-    refuse('sdLbf', 'A weighing is never exact: give its spread.');
+    refuseField('sdLbf', 'A weighing is never exact: give its spread.');
   }
   const { weightVarLbf2: p, effectivenessVar: q, covarianceLbf: c } = state;
   const readingVar = sdLbf ** 2;

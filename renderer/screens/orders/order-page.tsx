@@ -1,8 +1,5 @@
-import { useQuery } from '@tanstack/react-query';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { Stage } from '../../../shared/stages.ts';
-import { orpc } from '../../api/client.ts';
-import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Arrival } from './arrival/arrival.tsx';
 import { BenchLog } from './bench-log/bench-log.tsx';
@@ -19,8 +16,8 @@ import { Holds } from './holds/holds.tsx';
 import { Incidents } from './incidents/incidents.tsx';
 import { Inscription } from './inscription/inscription.tsx';
 import { NextStep } from './next/next-step.tsx';
+import { OrderLoader } from './order-loader.tsx';
 import classes from './order-page.module.css';
-import { OrderScreenProvider } from './order-screen.tsx';
 import { OrderPapers } from './papers/order-papers.tsx';
 import { Photos } from './photos/photos.tsx';
 import { Shipping } from './shipping/shipping.tsx';
@@ -79,25 +76,9 @@ function OrderBody({ order }: { order: OrderDetail }) {
 
 /** Everything about one job on one page. */
 export function OrderPage({ id }: { id: string }) {
-  const query = useQuery(orpc.orders.get.queryOptions({ input: { id } }));
-  if (query.data === undefined) {
-    return (
-      <Page title="Order">
-        {query.isError ? (
-          <ErrorNote
-            error={query.error}
-            onAgain={() => void query.refetch()}
-            busy={query.isFetching}
-          />
-        ) : (
-          <BusyNote>Reading the order ...</BusyNote>
-        )}
-      </Page>
-    );
-  }
   return (
-    <OrderScreenProvider key={id} order={query.data}>
-      <OrderBody order={query.data} />
-    </OrderScreenProvider>
+    <OrderLoader id={id} title="Order">
+      {(order) => <OrderBody order={order} />}
+    </OrderLoader>
   );
 }

@@ -1,12 +1,9 @@
 import { Button } from '@mantine/core';
-import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
-import { orpc } from '../../api/client.ts';
 import { Mark } from '../../parts/mark.tsx';
-import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import { Page } from '../../parts/page.tsx';
-import { OrderScreenProvider } from '../orders/order-screen.tsx';
+import { OrderLoader } from '../orders/order-loader.tsx';
 import { BelongingsStep } from './belongings-step.tsx';
 import { BoxStep } from './box-step.tsx';
 import { CompleteStep } from './complete-step.tsx';
@@ -66,27 +63,13 @@ function Table({ order }: { order: OrderDetail }) {
 
 /** One page for the table where the box is opened, top to bottom in the order of the work. */
 export function UnpackingPage({ id }: { id: string }) {
-  const query = useQuery(orpc.orders.get.queryOptions({ input: { id } }));
-  if (query.data === undefined) {
-    return (
-      <Page title="At the unpacking table">
-        {query.isError ? (
-          <ErrorNote
-            error={query.error}
-            onAgain={() => void query.refetch()}
-            busy={query.isFetching}
-          />
-        ) : (
-          <BusyNote>Reading the order ...</BusyNote>
-        )}
-      </Page>
-    );
-  }
   return (
-    <OrderScreenProvider key={id} order={query.data}>
-      <UnsavedProvider>
-        <Table order={query.data} />
-      </UnsavedProvider>
-    </OrderScreenProvider>
+    <OrderLoader id={id} title="At the unpacking table">
+      {(order) => (
+        <UnsavedProvider>
+          <Table order={order} />
+        </UnsavedProvider>
+      )}
+    </OrderLoader>
   );
 }

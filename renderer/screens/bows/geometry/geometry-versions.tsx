@@ -1,11 +1,9 @@
-import { Button } from '@mantine/core';
-import { useState } from 'react';
 import type { GeometryVersion } from '../../../../shared/contract/geometry.ts';
 import { api } from '../../../api/client.ts';
 import { useCommand } from '../../../api/command.ts';
 import { momentText } from '../../../parts/days.ts';
 import { Fold } from '../../../parts/fold.tsx';
-import { ReasonForm } from '../../../parts/reason-form.tsx';
+import { StrikeOutButton } from '../../../parts/strike-out.tsx';
 import classes from './stations.module.css';
 import { VersionTable } from './version-table.tsx';
 
@@ -21,34 +19,8 @@ function aboutText(version: GeometryVersion): string {
 }
 
 function StrikeVersion({ version }: { version: GeometryVersion }) {
-  const [isOpen, setOpen] = useState(false);
-  const command = useCommand(api.geometry.strikeOut, { onDone: () => setOpen(false) });
-  const what = `version ${version.version}`;
-  if (!isOpen) {
-    return (
-      <Button
-        variant="subtle"
-        color="gray"
-        c="dimmed"
-        px={0}
-        aria-label={`Strike out ${what}`}
-        onClick={() => setOpen(true)}
-      >
-        Strike out
-      </Button>
-    );
-  }
-  const { id, rowVersion } = version;
-  return (
-    <ReasonForm
-      title={`Strike out ${what}`}
-      label="Why does it not count?"
-      submitLabel="Strike out"
-      command={command}
-      onCancel={() => setOpen(false)}
-      onSubmit={(reason) => void command.run({ id, rowVersion, reason })}
-    />
-  );
+  const command = useCommand(api.geometry.strikeOut);
+  return <StrikeOutButton what={`version ${version.version}`} record={version} command={command} />;
 }
 
 function Version({ version, isNewest }: { version: GeometryVersion; isNewest: boolean }) {
