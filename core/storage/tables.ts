@@ -1,16 +1,17 @@
 import type { DrawReference, GlassHow, Limb } from '../../shared/bows.ts';
 import type { Answer, Channel, ConsentKind } from '../../shared/consents.ts';
 import type { EntryItem } from '../../shared/entries.ts';
+import type { PaperKind } from '../../shared/papers.ts';
 import type { Role } from '../../shared/people.ts';
 import type { GoingHome, Stage } from '../../shared/stages.ts';
+import type { AgreementTables } from './agreement-tables.ts';
+import type { BenchTables } from './bench-tables.ts';
+import type { FinishTables } from './finish-tables.ts';
+import type { Flag, Row } from './row.ts';
 
-type Flag = 0 | 1;
-
-/** Every row a command writes carries an id and a version that grows with each change. */
-interface Row {
-  id: string;
-  row_version: number;
-}
+export type * from './agreement-tables.ts';
+export type * from './bench-tables.ts';
+export type * from './finish-tables.ts';
 
 export interface AddressColumns {
   street: string;
@@ -31,6 +32,18 @@ export interface ShopRow extends Row, AddressColumns {
   reminder_days_json: string;
   storage_fee_days: number;
   abandoned_days: number;
+  tax_name: string;
+  /** Parts in a million: 8.875 % is 88,750. */
+  tax_rate_ppm: number;
+  deposit_percent: number;
+  rush_fee_cents: number;
+  return_freight_cents: number;
+  marking_round_lbf: number;
+  arrow_grains_per_lb: number;
+  care_terms: string;
+  rack_slots: number;
+  /** Part of the sprayed finish that ends on slender work. */
+  transfer_efficiency: number;
 }
 
 export interface PersonRow extends Row {
@@ -94,6 +107,10 @@ export interface BowRow extends Row {
   upper_limb_in: number | null;
   lower_fade_in: number | null;
   lower_limb_in: number | null;
+  brace_low_in: number | null;
+  brace_high_in: number | null;
+  /** Whether it holds wood or horn of a species whose trade is controlled. */
+  listed_species: 'none' | 'listed' | 'unknown';
   notes: string;
   created_at: string;
 }
@@ -161,6 +178,9 @@ export interface OrderRow extends Row {
   /** Why the bow goes home without the work being finished; null on the route of work. */
   going_home: GoingHome | null;
   going_home_reason: string;
+  /** Of the day the price was made up; null while no line was written. */
+  tax_name: string | null;
+  tax_rate_ppm: number | null;
   created_at: string;
 }
 
@@ -395,6 +415,8 @@ export interface ConsentRow extends Row {
   asked_at: string;
   asked_how: string;
   asked_by: string;
+  /** The wording of the shop it was made from; null where it was written before there were any. */
+  wording_id: string | null;
 }
 
 export interface ConsentAnswerRow extends Row {
@@ -409,18 +431,26 @@ export interface ConsentAnswerRow extends Row {
   text_sha256: string;
   recorded_at: string;
   recorded_by: string;
+  /** Strokes as drawn on the screen. */
+  signature_json: string | null;
+  /** The message or photograph that shows the answer. */
+  attachment_id: string | null;
 }
 
 export interface PaperRow extends Row {
-  order_id: string;
-  kind: 'work-order' | 'shipping-tag';
+  order_id: string | null;
+  /** What it is about where that is not an order: a bow, a lot, a batch. */
+  about_id: string | null;
+  kind: PaperKind;
   format: string;
   copy: string;
   action: 'printed' | 'saved';
   file_name: string;
   pages: number;
   sha256: string;
-  order_row_version: number;
+  /** Of everything printed on it but the date: another one means the paper would come out different. */
+  facts_sha256: string;
+  order_row_version: number | null;
   made_at: string;
   person_id: string;
 }
@@ -437,7 +467,7 @@ export interface OrderHistoryRow extends Row {
 }
 
 /** Tables that a command may write, with a history of every row. */
-export interface RecordTables {
+export interface RecordTables extends BenchTables, AgreementTables, FinishTables {
   shop: ShopRow;
   person: PersonRow;
   customer: CustomerRow;

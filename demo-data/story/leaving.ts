@@ -136,6 +136,7 @@ export async function printTag(job: Job): Promise<void> {
   await issuePaper(job.as('office'), {
     ...job.command(),
     orderId: job.orderId,
+    aboutId: null,
     kind: 'shipping-tag',
     format: '4x6',
     copy: 'parcel',

@@ -1,10 +1,7 @@
 import { commandId, id, instant, line } from '../fields.ts';
+import { paperCopy, paperFormat, paperKind } from '../papers.ts';
 import { z } from '../zod.ts';
 import { command, keep } from './base.ts';
-
-export const paperKind = z.enum(['work-order', 'shipping-tag']);
-export const paperFormat = z.enum(['letter', 'a4', '4x6', 'a6']);
-export const paperCopy = z.enum(['bench', 'office', 'parcel']);
 
 export const paper = z.object({
   id,
@@ -21,7 +18,14 @@ export const paper = z.object({
 });
 export type Paper = z.infer<typeof paper>;
 
-const choice = { orderId: id, kind: paperKind, format: paperFormat, copy: paperCopy };
+const choice = {
+  kind: paperKind,
+  format: paperFormat,
+  copy: paperCopy,
+  orderId: id.nullable(),
+  /** The bow, lot or batch it is made for; none where it is made for the order. */
+  aboutId: id.nullable(),
+};
 
 export const papers = {
   preview: keep().input(z.strictObject(choice)).output(z.file()),

@@ -1,7 +1,17 @@
 import type { Bow, BowFields, Face } from '../../../shared/contract/bows.ts';
 import type { BowRow } from '../../storage/tables.ts';
 
-export type BowColumns = Omit<BowRow, 'id' | 'row_version' | 'customer_id' | 'created_at'>;
+/** What nobody has told of a new bow; not on its form. */
+export const untoldOfBow = {
+  brace_low_in: null,
+  brace_high_in: null,
+  listed_species: 'unknown',
+} as const;
+
+export type BowColumns = Omit<
+  BowRow,
+  'id' | 'row_version' | 'customer_id' | 'created_at' | keyof typeof untoldOfBow
+>;
 
 function faceColumns({ back, belly }: BowFields['faces']) {
   return {

@@ -50,6 +50,8 @@ export function answerConsent(
       text_sha256: input.textSha256,
       recorded_at: trx.at,
       recorded_by: ctx.actor.personId,
+      signature_json: null,
+      attachment_id: null,
     });
     await note(trx, ctx, consent.order_id, {
       kind: 'consent',

@@ -96,6 +96,7 @@ export function askConsent(
       asked_at: trx.at,
       asked_how: input.askedHow,
       asked_by: ctx.actor.personId,
+      wording_id: null,
     });
     await note(trx, ctx, order.id, {
       kind: 'consent',

@@ -103,6 +103,8 @@ async function insertOrder(
     came_as: input.cameAs ?? 'whole-bow',
     going_home: null,
     going_home_reason: '',
+    tax_name: null,
+    tax_rate_ppm: null,
     created_at: trx.at,
   });
 }

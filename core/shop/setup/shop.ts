@@ -12,7 +12,21 @@ import { addressColumns, addressOf } from './address.ts';
 
 type ShopFields = ContractInputs['setup']['openShop']['shop'];
 
-type ShopColumns = Omit<ShopRow, 'id' | 'row_version' | 'is_demo'>;
+/** What a new shop begins with until its owner sets it otherwise; not on the first form. */
+const untilSet = {
+  tax_name: 'Sales tax',
+  tax_rate_ppm: 0,
+  deposit_percent: 0,
+  rush_fee_cents: 0,
+  return_freight_cents: 0,
+  marking_round_lbf: 1,
+  arrow_grains_per_lb: 9,
+  care_terms: '',
+  rack_slots: 6,
+  transfer_efficiency: 0.25,
+};
+
+type ShopColumns = Omit<ShopRow, 'id' | 'row_version' | 'is_demo' | keyof typeof untilSet>;
 
 function shopColumns(fields: ShopFields): ShopColumns {
   return {
@@ -97,6 +111,7 @@ export async function openShop(
       await trx.insert('shop', {
         id: 'shop',
         ...shopColumns(input.shop),
+        ...untilSet,
         is_demo: options.isDemo === true ? 1 : 0,
       });
       await trx.insert('person', {

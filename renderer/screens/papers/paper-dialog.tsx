@@ -2,6 +2,7 @@ import { Button, Modal, Select } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Paper } from '../../../shared/contract/papers.ts';
+import { paperChoices } from '../../../shared/papers.ts';
 import { api, orpc } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { CommandError } from '../../parts/command-error.tsx';
@@ -9,7 +10,7 @@ import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import { type HandOver, handToViewer, openTab, saveFile } from './hand-over.ts';
 import { HandOverNote } from './hand-over-note.tsx';
 import { PaperPreview } from './paper-preview.tsx';
-import { copyLabels, formatLabels, paperChoices, paperLabels } from './paper-words.ts';
+import { copyLabels, formatLabels } from './paper-words.ts';
 import classes from './papers.module.css';
 
 interface PaperDialogProps {
@@ -25,16 +26,13 @@ export function PaperDialog(props: PaperDialogProps) {
   const { kind, number, onClose } = props;
   const shop = useQuery(orpc.shop.get.queryOptions());
   return (
-    <Modal opened onClose={onClose} size={900} title={`${paperLabels[kind]} ${number}`}>
+    <Modal opened onClose={onClose} size={900} title={`${paperChoices[kind].label} ${number}`}>
       {shop.isError ? (
         <ErrorNote error={shop.error} onAgain={() => void shop.refetch()} />
       ) : shop.data === undefined ? (
         <BusyNote />
       ) : (
-        <PaperBody
-          {...props}
-          usual={kind === 'work-order' ? shop.data.paperFormat : shop.data.tagFormat}
-        />
+        <PaperBody {...props} usual={[shop.data.paperFormat, shop.data.tagFormat]} />
       )}
     </Modal>
   );
@@ -46,13 +44,13 @@ function PaperBody({
   number,
   onIssued,
   usual,
-}: PaperDialogProps & { usual: Paper['format'] }) {
+}: PaperDialogProps & { usual: readonly Paper['format'][] }) {
   const { formats, copies } = paperChoices[kind];
-  const [format, setFormat] = useState(usual);
-  const [copy, setCopy] = useState<Paper['copy']>(kind === 'work-order' ? 'bench' : 'parcel');
+  const [format, setFormat] = useState(formats.find((each) => usual.includes(each)) ?? formats[0]);
+  const [copy, setCopy] = useState(copies[0]);
   const [result, setResult] = useState<HandOver | null>(null);
   const issue = useCommand(api.papers.issue, { onDone: onIssued });
-  const choice = { orderId, kind, format, copy };
+  const choice = { orderId, aboutId: null, kind, format, copy };
   const preview = useQuery({
     ...orpc.papers.preview.queryOptions({ input: choice }),
     // Drawn for this look only: the order may change before the next one.
@@ -70,7 +68,7 @@ function PaperBody({
     const file = await issue.run({ ...choice, action: 'saved' });
     if (file !== undefined) setResult(saveFile(file));
   };
-  const title = `${paperLabels[kind]} ${number}`;
+  const title = `${paperChoices[kind].label} ${number}`;
   return (
     <>
       <div className={classes.bar}>

@@ -169,6 +169,7 @@ async function printTag(client: Client, order: OrderDetail): Promise<void> {
   await client.papers.issue({
     commandId: newCommandId(),
     orderId: order.card.id,
+    aboutId: null,
     kind: 'shipping-tag',
     format: '4x6',
     copy: 'parcel',

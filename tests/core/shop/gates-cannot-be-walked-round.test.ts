@@ -287,6 +287,7 @@ test('a finding noted while a paper was being drawn outdates that paper', async 
   const issuing = issuePaper(shop.owner, {
     commandId: newCommandId(),
     orderId: flow.orderId,
+    aboutId: null,
     kind: 'work-order',
     format: 'letter',
     copy: 'bench',

@@ -17,7 +17,13 @@ async function withOrder() {
 
 test('a printed tag is recorded, a preview is not, and a later change outdates it', async () => {
   const { shop, id, number } = await withOrder();
-  const choice = { orderId: id, kind: 'shipping-tag', format: '4x6', copy: 'parcel' } as const;
+  const choice = {
+    orderId: id,
+    aboutId: null,
+    kind: 'shipping-tag',
+    format: '4x6',
+    copy: 'parcel',
+  } as const;
   await previewPaper(shop.owner, choice);
   expect((await getOrder(shop.owner, id)).papers).toEqual([]);
   const file = await issuePaper(shop.owner, {
@@ -39,7 +45,13 @@ test('a printed tag is recorded, a preview is not, and a later change outdates i
 
 test('the tag carries the order number as a barcode and the address as text', async () => {
   const { shop, id, number } = await withOrder();
-  const choice = { orderId: id, kind: 'shipping-tag', format: 'a6', copy: 'parcel' } as const;
+  const choice = {
+    orderId: id,
+    aboutId: null,
+    kind: 'shipping-tag',
+    format: 'a6',
+    copy: 'parcel',
+  } as const;
   const bytes = new Uint8Array(await (await previewPaper(shop.owner, choice)).arrayBuffer());
   const [page] = await pagesOf(bytes);
   if (page === undefined) throw new Error('no page');
@@ -50,7 +62,13 @@ test('the tag carries the order number as a barcode and the address as text', as
 
 test('a size or copy that a paper does not have is refused by name', async () => {
   const { shop, id } = await withOrder();
-  const choice = { orderId: id, kind: 'work-order', format: '4x6', copy: 'bench' } as const;
+  const choice = {
+    orderId: id,
+    aboutId: null,
+    kind: 'work-order',
+    format: '4x6',
+    copy: 'bench',
+  } as const;
   await expect(previewPaper(shop.owner, choice)).rejects.toMatchObject({
     code: 'BAD_INPUT',
     details: { format: 'letter or a4' },
@@ -67,7 +85,13 @@ test('a name that the font cannot write is refused by name, and nothing is recor
     ...customerFields,
     name: '弓田 Nora',
   });
-  const choice = { orderId: id, kind: 'shipping-tag', format: '4x6', copy: 'parcel' } as const;
+  const choice = {
+    orderId: id,
+    aboutId: null,
+    kind: 'shipping-tag',
+    format: '4x6',
+    copy: 'parcel',
+  } as const;
   await expect(
     issuePaper(shop.owner, { commandId: newCommandId(), ...choice, action: 'printed' }),
   ).rejects.toMatchObject({ code: 'UNPRINTABLE', message: expect.stringContaining('弓') });
@@ -76,7 +100,13 @@ test('a name that the font cannot write is refused by name, and nothing is recor
 
 test('a corrected address or bow outdates the papers that carry it', async () => {
   const { shop, id } = await withOrder();
-  const choice = { orderId: id, kind: 'shipping-tag', format: '4x6', copy: 'parcel' } as const;
+  const choice = {
+    orderId: id,
+    aboutId: null,
+    kind: 'shipping-tag',
+    format: '4x6',
+    copy: 'parcel',
+  } as const;
   const issue = () =>
     issuePaper(shop.owner, { commandId: newCommandId(), ...choice, action: 'printed' });
   await issue();
@@ -99,7 +129,13 @@ test('a corrected address or bow outdates the papers that carry it', async () =>
 
 test('a repeat of a paper whose answer was lost is recorded once and gives a paper again', async () => {
   const { shop, id } = await withOrder();
-  const choice = { orderId: id, kind: 'shipping-tag', format: '4x6', copy: 'parcel' } as const;
+  const choice = {
+    orderId: id,
+    aboutId: null,
+    kind: 'shipping-tag',
+    format: '4x6',
+    copy: 'parcel',
+  } as const;
   const input = { commandId: newCommandId(), ...choice, action: 'printed' } as const;
   const first = await issuePaper(shop.owner, input);
   const second = await issuePaper(shop.owner, input);
@@ -109,7 +145,13 @@ test('a repeat of a paper whose answer was lost is recorded once and gives a pap
 
 test('a stop finding outdates a tag that was printed before it', async () => {
   const { shop, id } = await withOrder();
-  const choice = { orderId: id, kind: 'shipping-tag', format: '4x6', copy: 'parcel' } as const;
+  const choice = {
+    orderId: id,
+    aboutId: null,
+    kind: 'shipping-tag',
+    format: '4x6',
+    copy: 'parcel',
+  } as const;
   await issuePaper(shop.owner, { commandId: newCommandId(), ...choice, action: 'printed' });
   await addFinding(shop.owner, {
     commandId: newCommandId(),

@@ -1,11 +1,12 @@
 import { Button } from '@mantine/core';
 import { useEffect, useState } from 'react';
-import { type Paper, paperKind } from '../../../../shared/contract/papers.ts';
+import type { Paper } from '../../../../shared/contract/papers.ts';
+import { paperChoices, paperKind, paperKinds } from '../../../../shared/papers.ts';
 import { momentText } from '../../../parts/days.ts';
 import { Fold } from '../../../parts/fold.tsx';
 import { Mark } from '../../../parts/mark.tsx';
 import { PaperDialog } from '../../papers/paper-dialog.tsx';
-import { copyLabels, formatLabels, paperLabels } from '../../papers/paper-words.ts';
+import { copyLabels, formatLabels } from '../../papers/paper-words.ts';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
@@ -14,7 +15,7 @@ import { readOrdersAgain } from '../use-order-command.ts';
 function PaperLine({ paper }: { paper: Paper }) {
   return (
     <li className={classes.item}>
-      <strong>{paperLabels[paper.kind]}</strong>, {copyLabels[paper.copy].toLowerCase()},{' '}
+      <strong>{paperChoices[paper.kind].label}</strong>, {copyLabels[paper.copy].toLowerCase()},{' '}
       {formatLabels[paper.format]}
       <p className={classes.quiet} style={{ margin: 0 }}>
         {paper.action} {momentText(paper.madeAt)}, {paper.personName}, {paper.pages}{' '}
@@ -26,6 +27,7 @@ function PaperLine({ paper }: { paper: Paper }) {
 }
 
 const shownFirst = 3;
+const orderPapers = paperKinds.filter((kind) => paperChoices[kind].about === 'order');
 
 function PaperLines({ papers }: { papers: readonly Paper[] }) {
   return (
@@ -51,12 +53,11 @@ export function OrderPapers() {
   return (
     <OrderSection place="papers" title="Papers">
       <div className={classes.buttons} style={{ marginBottom: 12 }}>
-        <Button variant="default" onClick={() => setKind('work-order')}>
-          Work order
-        </Button>
-        <Button variant="default" onClick={() => setKind('shipping-tag')}>
-          Shipping tag
-        </Button>
+        {orderPapers.map((each) => (
+          <Button key={each} variant="default" onClick={() => setKind(each)}>
+            {paperChoices[each].label}
+          </Button>
+        ))}
       </div>
       {papers.length === 0 ? (
         <p className={classes.quiet}>Nothing printed or saved yet.</p>

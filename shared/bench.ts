@@ -1,0 +1,19 @@
+import { z } from './zod.ts';
+
+/** How material came off. `noted`: written down in words only, before removals were records. */
+export const removalMethods = ['narrow', 'thin', 'scrape', 'strokes', 'strip', 'noted'] as const;
+export const removalMethod = z.enum(removalMethods);
+export type RemovalMethod = (typeof removalMethods)[number];
+export const removalMethodLabels: Record<RemovalMethod, string> = {
+  narrow: 'Narrowed',
+  thin: 'Both faces thinned',
+  scrape: 'Belly scraped',
+  strokes: 'Sanding strokes',
+  strip: 'Stripped and sanded',
+  noted: 'Bite noted in words',
+};
+
+/** Where the string runs over a limb, seen from the belly with the tip up. */
+export const stringTracks = ['left', 'centre', 'right'] as const;
+export const stringTrack = z.enum(stringTracks);
+export type StringTrack = (typeof stringTracks)[number];
