@@ -39,6 +39,11 @@ export async function buildDesktop(outFolder: string): Promise<void> {
       outfile: join(outFolder, 'paper-worker.mjs'),
     }),
     build({
+      ...moduleOptions,
+      entryPoints: [join(here, '../core/limb-room/limb-worker.ts')],
+      outfile: join(outFolder, 'limb-worker.mjs'),
+    }),
+    build({
       ...common,
       entryPoints: [join(here, 'preload.ts')],
       outfile: join(outFolder, 'preload.cjs'),

@@ -105,6 +105,7 @@ CREATE TABLE price_line (
   discount_bp INTEGER,
   taxable INTEGER NOT NULL CHECK (taxable IN (0, 1)),
   minutes INTEGER NOT NULL,
+  consent_answer_id TEXT REFERENCES consent_answer (id),
   removed_at TEXT,
   row_version INTEGER NOT NULL
 ) STRICT;

@@ -1,15 +1,17 @@
 import { useEffect } from 'react';
-import { Redirect, Route, Switch } from 'wouter';
+import { Redirect, Route, Switch, useLocation } from 'wouter';
 import { followChanges } from './api/change-stream.ts';
 import { Frame } from './frame/frame.tsx';
 import { ScreenGuard } from './frame/screen-guard.tsx';
 import { UndoNotices } from './parts/undo/undo-notices.tsx';
+import { BenchRoutes, isBenchPath } from './screens/bench-view/bench-routes.tsx';
 import { BoardScreen } from './screens/board/board-screen.tsx';
 import { BowScreen } from './screens/bows/bow-screen.tsx';
 import { CustomerScreen } from './screens/customers/customer-screen.tsx';
 import { CustomersScreen } from './screens/customers/customers-screen.tsx';
 import { IntakePage } from './screens/intake/intake-page.tsx';
 import { OrderPage } from './screens/orders/order-page.tsx';
+import { PapersScreen } from './screens/papers/papers-screen.tsx';
 import { SettingsScreen } from './screens/settings/settings-screen.tsx';
 import { StartUp } from './screens/start-up/start-up.tsx';
 import { TodayScreen } from './screens/today/today-screen.tsx';
@@ -38,6 +40,9 @@ function Screens() {
       </Route>
       <Route path="/customers/:id">{({ id }) => <CustomerScreen key={id} id={id} />}</Route>
       <Route path="/bows/:id">{({ id }) => <BowScreen key={id} id={id} />}</Route>
+      <Route path="/papers">
+        <PapersScreen />
+      </Route>
       <Route path="/settings">
         <SettingsScreen />
       </Route>
@@ -48,17 +53,32 @@ function Screens() {
   );
 }
 
+/** The office in its frame, or the bench, which has the whole screen. */
+function Rooms() {
+  const [path] = useLocation();
+  if (isBenchPath(path)) {
+    return (
+      <ScreenGuard>
+        <BenchRoutes />
+      </ScreenGuard>
+    );
+  }
+  return (
+    <Frame>
+      <ScreenGuard>
+        <Screens />
+      </ScreenGuard>
+      <UndoNotices />
+    </Frame>
+  );
+}
+
 /** Nothing but the start-up screens shows until the shop is open and somebody is working. */
 export function App() {
   useEffect(followChanges, []);
   return (
     <StartUp>
-      <Frame>
-        <ScreenGuard>
-          <Screens />
-        </ScreenGuard>
-        <UndoNotices />
-      </Frame>
+      <Rooms />
     </StartUp>
   );
 }

@@ -102,6 +102,16 @@ export function markingTroubles(
   ];
 }
 
+function ofBrace({ braceLowIn, braceHighIn }: BowFields): FieldTrouble[] {
+  if (braceLowIn === null || braceHighIn === null || braceLowIn <= braceHighIn) return [];
+  return [
+    {
+      field: 'braceHighIn',
+      sentence: `The highest brace cannot be under the lowest, ${braceLowIn}": check which is which.`,
+    },
+  ];
+}
+
 /** Tips are measured to the nock or past it: up to an inch a side (common practice). */
 const pastTheNocksIn = 2;
 
@@ -151,6 +161,7 @@ export function bowTroubles(fields: BowFields): FieldTrouble[] {
     ...ofConstruction(fields),
     ...sides.flatMap((side) => ofFace(side, fields.faces[side])),
     ...ofLengths(fields),
+    ...ofBrace(fields),
     ...moisture,
   ];
 }

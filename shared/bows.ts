@@ -21,6 +21,8 @@ export type GlassHow = z.infer<typeof glassHow>;
 export const bowProfile = z.enum(['straight', 'reflex-deflex', 'recurve', 'unknown']);
 /** Whether the tips bear a low-stretch string; unknown is treated as no. */
 export const lowStretchTips = z.enum(['yes', 'no', 'unknown']);
+/** Wood, horn or inlay of a species whose trade is controlled, e.g. under CITES. */
+export const listedSpecies = z.enum(['none', 'listed', 'unknown']);
 export const limbs = ['upper', 'lower'] as const;
 export const limb = z.enum(limbs);
 export type Limb = z.infer<typeof limb>;

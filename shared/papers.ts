@@ -1,7 +1,17 @@
 import { z } from './zod.ts';
 
 /** Every paper the shop hands out or works from. */
-export const paperKinds = ['work-order', 'shipping-tag'] as const;
+export const paperKinds = [
+  'work-order',
+  'shipping-tag',
+  'estimate',
+  'receipt',
+  'inscription-proof',
+  'bow-label',
+  'consent-form',
+  'marking-template',
+  'before-after',
+] as const;
 export const paperKind = z.enum(paperKinds);
 export type PaperKind = (typeof paperKinds)[number];
 
@@ -12,6 +22,10 @@ export type PaperFormat = (typeof paperFormats)[number];
 export const paperCopies = ['bench', 'office', 'parcel', 'customer'] as const;
 export const paperCopy = z.enum(paperCopies);
 export type PaperCopy = (typeof paperCopies)[number];
+
+/** Whom a paper is for: how they are laid out where they are chosen. */
+export const paperGroups = ['customer', 'bench', 'parcel'] as const;
+export type PaperGroup = (typeof paperGroups)[number];
 
 export interface PaperChoices {
   label: string;
@@ -34,6 +48,48 @@ export const paperChoices: Record<PaperKind, PaperChoices> = {
     copies: ['bench', 'office'],
     about: 'order',
   },
+  'inscription-proof': {
+    label: 'Inscription proof',
+    formats: sheets,
+    copies: ['customer'],
+    about: 'order',
+  },
+  'bow-label': {
+    label: 'Bow label and lettering guide',
+    formats: ['letter', 'a4', 'label'],
+    copies: ['bench'],
+    about: 'order',
+  },
+  'marking-template': {
+    label: 'Marking-out template',
+    formats: ['letter', 'a4', 'long'],
+    copies: ['bench'],
+    about: 'order',
+  },
+  'before-after': {
+    label: 'Before and after',
+    formats: sheets,
+    copies: ['customer'],
+    about: 'order',
+  },
+  'consent-form': {
+    label: 'Consent form',
+    formats: sheets,
+    copies: ['customer'],
+    about: 'order',
+  },
+  estimate: {
+    label: 'Estimate',
+    formats: sheets,
+    copies: ['customer', 'office'],
+    about: 'order',
+  },
+  receipt: {
+    label: 'Receipt',
+    formats: sheets,
+    copies: ['customer', 'office'],
+    about: 'order',
+  },
   'shipping-tag': {
     label: 'Shipping tag',
     formats: tags,
@@ -41,3 +97,9 @@ export const paperChoices: Record<PaperKind, PaperChoices> = {
     about: 'order',
   },
 };
+
+/** By the copy it usually goes out in: office copies come from any group. */
+export function paperGroupOf(kind: PaperKind): PaperGroup {
+  const [copy] = paperChoices[kind].copies;
+  return copy === 'office' ? 'customer' : copy;
+}

@@ -7,6 +7,7 @@ import {
   strikeOutAttachment,
 } from '../shop/attachments/attachments.ts';
 import { attachmentImage, copyToSend } from '../shop/attachments/images.ts';
+import { editBenchPolicy, getBenchPolicy } from '../shop/bench-policy/policy.ts';
 import { bowLifeOf } from '../shop/bows/bow-life.ts';
 import { addBow, editBow, getBow, searchBows } from '../shop/bows/bows.ts';
 import { listGeometry, recordGeometry, strikeOutGeometry } from '../shop/bows/geometry.ts';
@@ -19,6 +20,8 @@ import {
 } from '../shop/carriers/carriers.ts';
 import { answerConsent } from '../shop/consents/answer.ts';
 import { askConsent, proposeConsent } from '../shop/consents/ask.ts';
+import { remindOfConsent } from '../shop/consents/remind.ts';
+import { wouldVoid } from '../shop/consents/would-void.ts';
 import {
   addCustomer,
   editCustomer,
@@ -30,8 +33,14 @@ import { recordFinalCheck } from '../shop/final-check/record.ts';
 import { findAnything } from '../shop/find/find.ts';
 import { addFinding, resolveFinding } from '../shop/findings/findings.ts';
 import { editIncident, recordIncident, settleIncident } from '../shop/incidents/incidents.ts';
+import { setLayout } from '../shop/inscriptions/layout.ts';
+import { markingPolicy, setMarkingPolicy } from '../shop/inscriptions/policy.ts';
+import { suggestLines } from '../shop/inscriptions/suggest.ts';
 import { discardDraft, listDrafts, saveDraft } from '../shop/intake/drafts.ts';
 import { submitIntake } from '../shop/intake/submit.ts';
+import { forecastRecord } from '../shop/learned/forecast-record.ts';
+import { draftMessage } from '../shop/messages/draft.ts';
+import { recordMessage, saveMessageFile, strikeOutMessage } from '../shop/messages/messages.ts';
 import { boardCards } from '../shop/orders/board.ts';
 import { getOrder } from '../shop/orders/detail.ts';
 import { cancelOrder, sendHome, takeUpAgain } from '../shop/orders/going-home.ts';
@@ -41,7 +50,24 @@ import { setLimbSet } from '../shop/orders/limb-set.ts';
 import { moveOrder } from '../shop/orders/move.ts';
 import { editOrder, identifyBow, setInscription } from '../shop/orders/orders.ts';
 import { setHandover, setStripFirst } from '../shop/orders/reroute.ts';
+import { comparePaper } from '../shop/papers/compare.ts';
+import { listPapers } from '../shop/papers/issued.ts';
 import { issuePaper, previewPaper } from '../shop/papers/papers.ts';
+import { acceptPlan } from '../shop/plans/accept.ts';
+import { getPlan, strikeOutPlan } from '../shop/plans/plans.ts';
+import { reckonPlan } from '../shop/plans/reckon.ts';
+import { startBlank, startFromBow, startPlan } from '../shop/plans/start.ts';
+import { addPriceLine, addPriceLines, editPriceLine } from '../shop/prices/lines.ts';
+import { arrangePriceLines, removePriceLine } from '../shop/prices/lines-standing.ts';
+import { recordPayment, strikeOutPayment } from '../shop/prices/payments.ts';
+import { editPricePolicy, getPricePolicy } from '../shop/prices/policy.ts';
+import {
+  addPriceService,
+  addTypicalServices,
+  arrangePriceServices,
+  editPriceService,
+  listPriceServices,
+} from '../shop/prices/services.ts';
 import { addReading, strikeOutReading } from '../shop/readings/readings.ts';
 import { addScale, checkScale, editScale, listScales } from '../shop/scales/scales.ts';
 import { addPerson, editPerson, listPeople } from '../shop/setup/people.ts';
@@ -53,6 +79,13 @@ import { getToday } from '../shop/today/today.ts';
 import { proposeUndershoot, strikeOutUndershoot } from '../shop/undershoot/undershoot.ts';
 import { recentlyDone } from '../shop/undo/recent.ts';
 import { undoCommand } from '../shop/undo/undo.ts';
+import {
+  backToBuiltIn,
+  listWordings,
+  previewWording,
+  saveWording,
+  wordingHistory,
+} from '../shop/wordings/wordings.ts';
 import { guarded as os } from './guard.ts';
 import { backUpNow, backupsOf, problemReportOf } from './upkeep.ts';
 
@@ -117,6 +150,34 @@ export const router = os.router({
     add: os.limbSets.add.handler(({ context, input }) => addLimbSet(context.signedOn(), input)),
     edit: os.limbSets.edit.handler(({ context, input }) => editLimbSet(context.signedOn(), input)),
   },
+  benchPolicy: {
+    get: os.benchPolicy.get.handler(({ context }) => getBenchPolicy(context.signedOn())),
+    edit: os.benchPolicy.edit.handler(({ context, input }) =>
+      editBenchPolicy(context.signedOn(), input),
+    ),
+  },
+  plans: {
+    start: os.plans.start.handler(({ context, input }) =>
+      startPlan(context.signedOn(), input.orderId),
+    ),
+    startFromBow: os.plans.startFromBow.handler(({ context, input }) =>
+      startFromBow(context.signedOn(), input),
+    ),
+    startBlank: os.plans.startBlank.handler(({ context }) => startBlank(context.signedOn())),
+    reckon: os.plans.reckon.handler(({ context, input, signal }) =>
+      reckonPlan(context.signedOn(), input, signal),
+    ),
+    accept: os.plans.accept.handler(({ context, input }) => acceptPlan(context.signedOn(), input)),
+    strikeOut: os.plans.strikeOut.handler(({ context, input }) =>
+      strikeOutPlan(context.signedOn(), input),
+    ),
+    get: os.plans.get.handler(({ context, input }) => getPlan(context.signedOn(), input.id)),
+  },
+  learned: {
+    forecastRecord: os.learned.forecastRecord.handler(({ context }) =>
+      forecastRecord(context.signedOn()),
+    ),
+  },
   geometry: {
     list: os.geometry.list.handler(({ context, input }) =>
       listGeometry(context.signedOn(), input.bowId),
@@ -126,6 +187,18 @@ export const router = os.router({
     ),
     strikeOut: os.geometry.strikeOut.handler(({ context, input }) =>
       strikeOutGeometry(context.signedOn(), input),
+    ),
+  },
+  inscriptions: {
+    suggest: os.inscriptions.suggest.handler(({ context, input }) =>
+      suggestLines(context.signedOn(), input),
+    ),
+    setLayout: os.inscriptions.setLayout.handler(({ context, input }) =>
+      setLayout(context.signedOn(), input),
+    ),
+    policy: os.inscriptions.policy.handler(({ context }) => markingPolicy(context.signedOn().read)),
+    setPolicy: os.inscriptions.setPolicy.handler(({ context, input }) =>
+      setMarkingPolicy(context.signedOn(), input),
     ),
   },
   intake: {
@@ -268,6 +341,37 @@ export const router = os.router({
     answer: os.consents.answer.handler(({ context, input }) =>
       answerConsent(context.signedOn(), input),
     ),
+    remind: os.consents.remind.handler(({ context, input }) =>
+      remindOfConsent(context.signedOn(), input),
+    ),
+    wouldVoid: os.consents.wouldVoid.handler(({ context, input }) =>
+      wouldVoid(context.signedOn(), input),
+    ),
+  },
+  wordings: {
+    list: os.wordings.list.handler(({ context }) => listWordings(context.signedOn())),
+    history: os.wordings.history.handler(({ context, input }) =>
+      wordingHistory(context.signedOn(), input),
+    ),
+    preview: os.wordings.preview.handler(({ input }) => previewWording(input)),
+    save: os.wordings.save.handler(({ context, input }) => saveWording(context.signedOn(), input)),
+    backToBuiltIn: os.wordings.backToBuiltIn.handler(({ context, input }) =>
+      backToBuiltIn(context.signedOn(), input),
+    ),
+  },
+  messages: {
+    draft: os.messages.draft.handler(({ context, input }) =>
+      draftMessage(context.signedOn(), input),
+    ),
+    record: os.messages.record.handler(({ context, input }) =>
+      recordMessage(context.signedOn(), input),
+    ),
+    saveFile: os.messages.saveFile.handler(({ context, input }) =>
+      saveMessageFile(context.signedOn(), input),
+    ),
+    strikeOut: os.messages.strikeOut.handler(({ context, input }) =>
+      strikeOutMessage(context.signedOn(), input),
+    ),
   },
   finalCheck: {
     record: os.finalCheck.record.handler(({ context, input }) =>
@@ -297,10 +401,54 @@ export const router = os.router({
     ),
   },
   papers: {
+    list: os.papers.list.handler(({ input, context }) => listPapers(context.signedOn(), input)),
+    compare: os.papers.compare.handler(({ input, context }) =>
+      comparePaper(context.signedOn(), input),
+    ),
     preview: os.papers.preview.handler(({ context, input }) =>
       previewPaper(context.signedOn(), input),
     ),
     issue: os.papers.issue.handler(({ context, input }) => issuePaper(context.signedOn(), input)),
+  },
+  prices: {
+    services: os.prices.services.handler(({ context }) => listPriceServices(context.signedOn())),
+    addService: os.prices.addService.handler(({ context, input }) =>
+      addPriceService(context.signedOn(), input),
+    ),
+    editService: os.prices.editService.handler(({ context, input }) =>
+      editPriceService(context.signedOn(), input),
+    ),
+    arrangeServices: os.prices.arrangeServices.handler(({ context, input }) =>
+      arrangePriceServices(context.signedOn(), input),
+    ),
+    addTypical: os.prices.addTypical.handler(({ context, input }) =>
+      addTypicalServices(context.signedOn(), input),
+    ),
+    policy: os.prices.policy.handler(({ context }) => getPricePolicy(context.signedOn())),
+    editPolicy: os.prices.editPolicy.handler(({ context, input }) =>
+      editPricePolicy(context.signedOn(), input),
+    ),
+    addFromList: os.prices.addFromList.handler(({ context, input }) =>
+      addPriceLines(context.signedOn(), input),
+    ),
+    addLine: os.prices.addLine.handler(({ context, input }) =>
+      addPriceLine(context.signedOn(), input),
+    ),
+    editLine: os.prices.editLine.handler(({ context, input }) =>
+      editPriceLine(context.signedOn(), input),
+    ),
+    removeLine: os.prices.removeLine.handler(({ context, input }) =>
+      removePriceLine(context.signedOn(), input),
+    ),
+    arrangeLines: os.prices.arrangeLines.handler(({ context, input }) =>
+      arrangePriceLines(context.signedOn(), input),
+    ),
+    recordPayment: os.prices.recordPayment.handler(({ context, input }) =>
+      recordPayment(context.signedOn(), input),
+    ),
+    strikeOutPayment: os.prices.strikeOutPayment.handler(({ context, input }) =>
+      strikeOutPayment(context.signedOn(), input),
+    ),
   },
   tasks: {
     add: os.tasks.add.handler(({ context, input }) => addTask(context.signedOn(), input)),

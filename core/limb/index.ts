@@ -15,7 +15,13 @@ export {
   weightsBeside28,
 } from './force-draw.ts';
 export type { ForceReading } from './force-readings.ts';
-export { type Layup, type LimbProfile, type LimbStation, limbCurve } from './limb-profile.ts';
+export {
+  type Layup,
+  type LimbProfile,
+  type LimbStation,
+  limbCurve,
+  sizesOf,
+} from './limb-profile.ts';
 export {
   amoLengthFromMasterString,
   amoLengthText,
@@ -23,10 +29,13 @@ export {
   markingTextAt28,
   masterStringFor,
 } from './marking-text.ts';
-export { type MeasuredBow, type MeasuredLimb, wholeBowOf } from './modelled-bow.ts';
+export { type MeasuredBow, type MeasuredLimb, modelledWeight, wholeBowOf } from './modelled-bow.ts';
+export { monotoneCubic } from './monotone-cubic.ts';
+export type { PlanBow, PlanWish } from './plan/bow.ts';
 export { defaultLimits, type PlanLimits } from './plan/limits.ts';
-export { planReduction } from './plan/plan.ts';
+export { planReduction, planWithoutHinge } from './plan/plan.ts';
 export type { MethodPlan, PlanOptions, ReductionPlan } from './plan/types.ts';
+export { withSandingOf } from './plan/work.ts';
 export {
   type BowRemoval,
   bowAfter,
@@ -39,16 +48,20 @@ export { type Section, type SectionStiffness, sectionStiffness } from './section
 export type { Solved } from './solved.ts';
 export { type StaticBow, type StaticBowOptions, solveStaticBow } from './static-bow.ts';
 export { type Template, type TemplateLimb, templateOffsets } from './template.ts';
+export { psiFromGpa } from './units.ts';
 export { nextBite } from './workdown/next-bite.ts';
+export type { BowResponse } from './workdown/next-bite-response.ts';
 export { bowResponse, withWidths } from './workdown/next-bite-response.ts';
 export { sandingThatFits } from './workdown/next-bite-sanding.ts';
 export { remeasured } from './workdown/remeasured.ts';
-export { removalSdLbf, weighingSd } from './workdown/spread.ts';
+export { removalSdLbf, type WeighingSpread, weighingSd } from './workdown/spread.ts';
 export { surpriseOf } from './workdown/surprise.ts';
 export {
+  measuredBareEffectiveness,
   recordRemoval,
   recordWeighing,
   startWorkdown,
+  unknownEffectiveness,
   type WorkdownState,
   weightSdLbf,
 } from './workdown/workdown.ts';

@@ -1,5 +1,12 @@
 import type { PaperKind } from '../../shared/papers.ts';
+import { type BeforeAfterData, beforeAfterPdf } from './before-after.ts';
+import { type BowLabelData, bowLabelPdf } from './bow-label.ts';
+import { type ConsentFormData, consentFormPdf } from './consent-form.ts';
 import type { PaperPdf, ShippingTagData, WorkOrderData } from './data.ts';
+import { type InscriptionProofData, inscriptionProofPdf } from './inscription-proof.ts';
+import { markingTemplatePdf } from './marking-template.ts';
+import type { MarkingTemplateData } from './marking-template-data.ts';
+import { type PricePaperData, pricePaperPdf } from './price-paper.ts';
 import { shippingTagPdf } from './shipping-tag.ts';
 import { workOrderPdf } from './work-order.ts';
 
@@ -7,6 +14,13 @@ import { workOrderPdf } from './work-order.ts';
 export interface PaperData {
   'work-order': WorkOrderData;
   'shipping-tag': ShippingTagData;
+  estimate: PricePaperData;
+  receipt: PricePaperData;
+  'inscription-proof': InscriptionProofData;
+  'bow-label': BowLabelData;
+  'consent-form': ConsentFormData;
+  'marking-template': MarkingTemplateData;
+  'before-after': BeforeAfterData;
 }
 
 /** One paper to make. */
@@ -18,6 +32,13 @@ export interface PaperJob<Kind extends PaperKind = PaperKind> {
 const drawers: { [Kind in PaperKind]: (data: PaperData[Kind]) => Promise<PaperPdf> } = {
   'work-order': workOrderPdf,
   'shipping-tag': shippingTagPdf,
+  estimate: pricePaperPdf,
+  receipt: pricePaperPdf,
+  'inscription-proof': inscriptionProofPdf,
+  'bow-label': bowLabelPdf,
+  'consent-form': consentFormPdf,
+  'marking-template': markingTemplatePdf,
+  'before-after': beforeAfterPdf,
 };
 
 /** @throws ShopError UNPRINTABLE */

@@ -41,3 +41,8 @@ export function forbidScaling(doc: Doc): void {
     ._root;
   Object.assign(root.data.ViewerPreferences.data, { PrintScaling: 'None' });
 }
+
+/** Dashes and gaps in turn, points; the types know one dash only. */
+export function dashPattern(doc: Doc, lengths: readonly number[]): void {
+  (doc as unknown as { dash(lengths: readonly number[]): void }).dash(lengths);
+}

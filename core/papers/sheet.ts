@@ -16,6 +16,8 @@ export const pageSizes = {
   a4: [595.28, 841.89],
   '4x6': [288, 432],
   a6: [297.64, 419.53],
+  /** 2 1/4 x 1 1/4 in, a usual size of label stock. */
+  label: [162, 90],
 } as const;
 
 export const ink = '#22211E';
@@ -26,7 +28,8 @@ export const stopBrick = '#8C2F24';
 export const mm = 72 / 25.4;
 
 export interface SheetOptions<T extends object> {
-  size: keyof typeof pageSizes;
+  /** By name, or width and height in points. */
+  size: keyof typeof pageSizes | readonly [number, number];
   margins: { top: number; right: number; bottom: number; left: number };
   title: string;
   printedAt: string;
@@ -41,7 +44,7 @@ export interface SheetOptions<T extends object> {
 function openDocument<T extends object>(options: SheetOptions<T>): Doc {
   const at = new Date(options.printedAt);
   const settings = documentOptions({
-    size: pageSizes[options.size],
+    size: typeof options.size === 'string' ? pageSizes[options.size] : options.size,
     margins: options.margins,
     pdfVersion: '1.7',
     subset: 'PDF/UA',

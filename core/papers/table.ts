@@ -10,6 +10,8 @@ export interface Column {
   share: number;
   /** The cells of this column name their row. */
   names?: boolean;
+  /** Amounts stand at the right, so that their digits line up. */
+  align?: 'right';
 }
 
 export interface TableSpec {
@@ -70,11 +72,16 @@ function rules(grid: Grid): void {
   });
 }
 
+function cellBox({ places, spec }: Grid, index: number) {
+  const { x, width } = places[index] ?? { x: 0, width: 0 };
+  return { x, width, align: spec.columns[index]?.align ?? ('left' as const) };
+}
+
 function headText(grid: Grid, index: number): void {
   const { flow, head, headHeight } = grid;
   const lines = head[index] ?? [];
   const y = flow.y + headHeight - padding.bottom - lines.length * lineHeight(headStyle);
-  drawLines(flow.doc, lines, { x: grid.places[index]?.x ?? 0, y }, headStyle);
+  drawLines(flow.doc, lines, { ...cellBox(grid, index), y }, headStyle);
 }
 
 function headRow(grid: Grid, repeated: boolean): void {
@@ -131,15 +138,15 @@ function wrapped(grid: Grid, texts: readonly string[]): Row {
 
 /** Lines from `from` that go on this page. Single lines stand low in tall rows, on their rule. */
 function rowPiece(grid: Grid, row: Row, elements: readonly Element[], from: number): number {
-  const { flow, spec, places } = grid;
+  const { flow, spec } = grid;
   const least = spec.rowHeight ?? 0;
   const taken = Math.min(Math.max(1, Math.floor((flow.room - pad) / step)), row.count - from);
   const y = flow.y + Math.max(padding.top, row.count === 1 ? least - step - 2 : 0);
   elements.forEach((cell, i) => {
     const lines = (row.cells[i] ?? []).slice(from, from + taken);
-    const x = places[i]?.x ?? 0;
+    const box = { ...cellBox(grid, i), y };
     if (lines.length > 0)
-      cell.add(() => drawLines(flow.doc, lines, { x, y }, row.styles[i] ?? cellStyle));
+      cell.add(() => drawLines(flow.doc, lines, box, row.styles[i] ?? cellStyle));
   });
   flow.y += Math.max(least, taken * step + pad);
   if (!spec.plain) rules(grid);

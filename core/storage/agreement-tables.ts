@@ -1,3 +1,5 @@
+import type { PaymentKind, PaymentMethod, PriceLineKind } from '../../shared/money.ts';
+import type { Service } from '../../shared/stages.ts';
 import type { Flag, Row } from './row.ts';
 
 export interface WordingRow extends Row {
@@ -49,7 +51,7 @@ export interface InscriptionRow extends Row {
 
 export interface PriceServiceRow extends Row {
   name: string;
-  service: string | null;
+  service: Service | null;
   price_cents: number;
   minutes: number;
   taxable: Flag;
@@ -61,7 +63,7 @@ export interface PriceLineRow extends Row {
   order_id: string;
   price_service_id: string | null;
   position: number;
-  kind: 'service' | 'material' | 'discount' | 'rush' | 'freight' | 'other';
+  kind: PriceLineKind;
   what: string;
   quantity: number;
   unit_cents: number;
@@ -69,13 +71,15 @@ export interface PriceLineRow extends Row {
   discount_bp: number | null;
   taxable: Flag;
   minutes: number;
+  /** The customer's answer that agreed to this change of cost. */
+  consent_answer_id: string | null;
   removed_at: string | null;
 }
 
 export interface PaymentRow extends Row {
   order_id: string;
-  kind: 'deposit' | 'payment' | 'refund';
-  method: string;
+  kind: PaymentKind;
+  method: PaymentMethod;
   cents: number;
   received_on: string;
   reference: string;

@@ -12,6 +12,13 @@ export interface DemoBow {
   limbSets: readonly LimbSetFields[];
 }
 
+/** What such a bow is usually braced to, inches (common practice). */
+const braces: Record<BowFields['kind'], Pick<BowFields, 'braceLowIn' | 'braceHighIn'>> = {
+  longbow: { braceLowIn: 6.5, braceHighIn: 7.5 },
+  hybrid: { braceLowIn: 7, braceHighIn: 8 },
+  recurve: { braceLowIn: 7.5, braceHighIn: 8.5 },
+};
+
 export interface BowSketch {
   owner: string | null;
   kind: BowFields['kind'];
@@ -37,6 +44,7 @@ export interface BowSketch {
   glass?: Glass;
   core?: string;
   moisture?: number;
+  listed?: BowFields['listedSpecies'];
   notes?: string;
   limbSets?: readonly LimbSetFields[];
 }
@@ -134,6 +142,8 @@ export function makeBow(key: string, sketch: BowSketch): DemoBow {
       moisturePct: isWood ? (sketch.moisture ?? 9) : null,
       edgeRadiusIn: 0.06,
       lowStretchTips: sketch.kind === 'longbow' && made === 'all-wood' ? 'no' : 'unknown',
+      ...braces[sketch.kind],
+      listedSpecies: sketch.listed ?? 'none',
       notes: sketch.notes ?? '',
     },
   };

@@ -2,6 +2,7 @@ import { answerConsent } from '../../core/shop/consents/answer.ts';
 import { askConsent, proposeConsent } from '../../core/shop/consents/ask.ts';
 import { storedConsents } from '../../core/shop/consents/stored.ts';
 import type { Answer, ConsentKind } from '../../shared/consents.ts';
+import { intentWords } from '../../shared/signatures.ts';
 import type { Job } from './job.ts';
 
 const said: Record<Answer, string> = {
@@ -50,5 +51,9 @@ export async function answer(
     contact: channel === 'phone' ? customer.phone : channel === 'email' ? customer.email : '',
     words: given.words ?? said[given.answer ?? 'granted'],
     costChangeCents: given.costChangeCents ?? 0,
+    signature:
+      channel === 'in-person'
+        ? { manner: 'typed', intent: intentWords, name: customer.name }
+        : null,
   });
 }

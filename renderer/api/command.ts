@@ -2,6 +2,7 @@ import { useRef, useState } from 'react';
 import { newCommandId } from './client.ts';
 import { reportDone } from './done.ts';
 import { detailsOf, isUnanswered, sentenceOf } from './errors.ts';
+import { type Intent, keepIntent, readIntent } from './kept-intent.ts';
 
 type Fields<Input> = Omit<Input, 'commandId'>;
 
@@ -30,9 +31,19 @@ export function useCommand<Input extends { commandId: string }, Output>(
     onDone?: (output: Output) => void;
     /** Says nothing of itself: it takes back something else. */
     isUndo?: boolean;
+    /** Keeps an intent that was not answered in this browser under that name, over a reload too. */
+    keptAs?: string;
   } = {},
 ): Command<Input, Output> {
-  const intent = useRef<{ fields: string; input: Input } | null>(null);
+  const { keptAs } = options;
+  const intent = useRef<Intent<Input> | null | undefined>(undefined);
+  if (intent.current === undefined) {
+    intent.current = keptAs === undefined ? null : readIntent<Input>(keptAs);
+  }
+  const mean = (next: Intent<Input> | null) => {
+    intent.current = next;
+    if (keptAs !== undefined) keepIntent(keptAs, next);
+  };
   const [busy, setBusy] = useState(false);
   const [cause, setCause] = useState<unknown>(null);
 
@@ -41,13 +52,13 @@ export function useCommand<Input extends { commandId: string }, Output>(
     setCause(null);
     try {
       const output = await fn(input);
-      intent.current = null;
+      mean(null);
       setBusy(false);
       if (options.isUndo !== true) reportDone(input.commandId);
       options.onDone?.(output);
       return output;
     } catch (error) {
-      if (!isUnanswered(error)) intent.current = null;
+      if (!isUnanswered(error)) mean(null);
       setBusy(false);
       setCause(error);
       return undefined;
@@ -57,20 +68,19 @@ export function useCommand<Input extends { commandId: string }, Output>(
   return {
     run: (fields) => {
       const same = JSON.stringify(fields);
-      if (intent.current?.fields !== same) {
-        const input = { ...fields, commandId: newCommandId() } as Input;
-        intent.current = { fields: same, input };
-      }
-      return send(intent.current.input);
+      const meant = intent.current?.fields === same ? intent.current : null;
+      const input = meant?.input ?? ({ ...fields, commandId: newCommandId() } as Input);
+      mean({ fields: same, input });
+      return send(input);
     },
-    again: async () => (intent.current === null ? undefined : send(intent.current.input)),
+    again: async () => (intent.current ? send(intent.current.input) : undefined),
     busy,
     cause,
     error: cause === null ? null : sentenceOf(cause),
     details: detailsOf(cause),
     unanswered: isUnanswered(cause),
     reset: () => {
-      intent.current = null;
+      mean(null);
       setCause(null);
     },
   };

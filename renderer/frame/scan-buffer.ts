@@ -1,11 +1,17 @@
 /** A hand types slower than this between two keys; a keyboard-wedge scanner is faster. */
 const scannerGapMs = 50;
-const shortest = 4;
+const shortestScan = 4;
 
 /** Tells a scanner's burst of keys, ended by Enter, from keys pressed by hand. */
 export class ScanBuffer {
+  readonly #shortest: number;
   #keys = '';
   #last = 0;
+
+  /** @param shortest a burst of fewer characters is taken for chance */
+  constructor(shortest = shortestScan) {
+    this.#shortest = shortest;
+  }
 
   /**
    * Takes one key at a time in milliseconds. Answers the scanned text on the Enter that ends it,
@@ -15,7 +21,7 @@ export class ScanBuffer {
     const quick = atMs - this.#last < scannerGapMs;
     this.#last = atMs;
     if (key === 'Enter') {
-      const scanned = quick && this.#keys.length >= shortest ? this.#keys : null;
+      const scanned = quick && this.#keys.length >= this.#shortest ? this.#keys : null;
       this.#keys = '';
       return scanned;
     }

@@ -1,6 +1,8 @@
 import {
   IconLayoutKanban,
   IconMailOpened,
+  IconPrinter,
+  IconRulerMeasure,
   IconSettings,
   IconSun,
   IconUsers,
@@ -29,6 +31,8 @@ export const screens: readonly ScreenLink[] = [
     key: 'c',
     icon: IconUsers,
   },
+  { href: '/bench', label: 'Bench view', short: 'Bench', key: 'w', icon: IconRulerMeasure },
+  { href: '/papers', label: 'Papers', short: 'Papers', key: 'p', icon: IconPrinter },
   { href: '/settings', label: 'Settings', short: 'Settings', key: 's', icon: IconSettings },
 ];
 

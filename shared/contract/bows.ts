@@ -5,6 +5,7 @@ import {
   facing,
   glassHow,
   hand,
+  listedSpecies,
   lowStretchTips,
   takeDown,
 } from '../bows.ts';
@@ -16,6 +17,7 @@ import { limbSet } from './limb-sets.ts';
 import { marking } from './marking.ts';
 import { orderCard } from './order-card.ts';
 
+const braceIn = between(3, 15, 'A brace height is between 3 and 15 inches.').nullable();
 const glassIn = between(
   0.005,
   0.12,
@@ -66,6 +68,10 @@ export const bowFields = z.strictObject({
   moisturePct: between(2, 30, 'Moisture is between 2 and 30 percent.').nullable(),
   edgeRadiusIn: between(0, 0.25, 'An edge radius is between 0 and 1/4 inch.').nullable(),
   lowStretchTips,
+  /** Brace heights the bow is made for, throat of the grip to the string. */
+  braceLowIn: braceIn,
+  braceHighIn: braceIn,
+  listedSpecies,
   notes: text(4000),
 });
 export type BowFields = z.infer<typeof bowFields>;

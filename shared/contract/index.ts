@@ -1,5 +1,6 @@
 import { arrival } from './arrival.ts';
 import { attachments } from './attachments.ts';
+import { benchPolicy } from './bench-policy.ts';
 import { bows } from './bows.ts';
 import { carriers } from './carriers.ts';
 import { consents } from './consents.ts';
@@ -10,10 +11,15 @@ import { find } from './find.ts';
 import { findings } from './findings.ts';
 import { geometry } from './geometry.ts';
 import { incidents } from './incidents.ts';
+import { inscriptions } from './inscriptions.ts';
 import { intake } from './intake.ts';
+import { learned } from './learned.ts';
 import { limbSets } from './limb-sets.ts';
+import { messages } from './messages.ts';
 import { orders } from './orders.ts';
 import { papers } from './papers.ts';
+import { plans } from './plans.ts';
+import { prices } from './prices.ts';
 import { readings } from './readings.ts';
 import { scales } from './scales.ts';
 import { people, setup, shop } from './setup.ts';
@@ -23,6 +29,7 @@ import { tasks } from './tasks.ts';
 import { today } from './today.ts';
 import { undershoot } from './undershoot.ts';
 import { undo } from './undo.ts';
+import { wordings } from './wordings.ts';
 
 /** Everything the program can be asked to do. Both doors carry exactly this. */
 export const contract = {
@@ -34,6 +41,9 @@ export const contract = {
   customers,
   bows,
   limbSets,
+  benchPolicy,
+  plans,
+  learned,
   geometry,
   intake,
   orders,
@@ -45,10 +55,14 @@ export const contract = {
   attachments,
   readings,
   consents,
+  wordings,
+  messages,
+  inscriptions,
   finalCheck,
   carriers,
   shipments,
   papers,
+  prices,
   tasks,
   today,
   find,

@@ -14,6 +14,7 @@ import {
   text,
 } from '../fields.ts';
 import { missingItem, override, refused } from '../gates.ts';
+import { planSummary } from '../plan-record.ts';
 import { goingHome, service, stage } from '../stages.ts';
 import { z } from '../zod.ts';
 import { arrivalRecord, belonging } from './arrival.ts';
@@ -26,9 +27,12 @@ import { finalCheckRow } from './final-check.ts';
 import { finding } from './findings.ts';
 import { holdDetail, holdKinds } from './holds.ts';
 import { incident } from './incidents.ts';
+import { inscriptionLayoutRecord } from './inscriptions.ts';
 import { limbSet } from './limb-sets.ts';
+import { message } from './messages.ts';
 import { orderCard } from './order-card.ts';
 import { paper } from './papers.ts';
+import { orderPrice } from './prices.ts';
 import { reading } from './readings.ts';
 import { shipment } from './shipments.ts';
 import { task } from './tasks.ts';
@@ -64,6 +68,8 @@ export const orderDetail = z.object({
   card: orderCard,
   ...orderFields.shape,
   inscription: text(400),
+  /** How and where the lines are put on the bow; none until somebody says. */
+  inscriptionLayout: inscriptionLayoutRecord.nullable(),
   goingHomeReason: line(400),
   createdAt: instant,
   customer: customer.nullable(),
@@ -84,11 +90,16 @@ export const orderDetail = z.object({
   incidents: z.array(incident).max(200),
   undershoot: orderUndershoot,
   readings: z.array(reading).max(500),
+  /** Accepted weight plans, newest first, the struck-out ones too. */
+  plans: z.array(planSummary).max(100),
   consents: z.array(consent).max(200),
+  /** Newest first, the struck-out ones too. */
+  messages: z.array(message).max(1000),
   finalCheck: z.array(finalCheckRow).max(40),
   /** Newest first, the struck-out ones too. */
   shipments: z.array(shipment).max(200),
   papers: z.array(paper).max(1000),
+  price: orderPrice,
   tasks: z.array(task).max(500),
   history: z.array(historyItem).max(5000),
 });

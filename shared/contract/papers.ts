@@ -1,7 +1,7 @@
 import { commandId, id, instant, line } from '../fields.ts';
 import { paperCopy, paperFormat, paperKind } from '../papers.ts';
 import { z } from '../zod.ts';
-import { command, keep } from './base.ts';
+import { command, keep, query } from './base.ts';
 
 export const paper = z.object({
   id,
@@ -18,6 +18,26 @@ export const paper = z.object({
 });
 export type Paper = z.infer<typeof paper>;
 
+/** A paper among all that went out; none of the last three where it is about no order. */
+export const listedPaper = z.object({
+  ...paper.shape,
+  aboutId: id.nullable(),
+  orderId: id.nullable(),
+  orderNumber: line(40).nullable(),
+  orderLine: line(400),
+});
+export type ListedPaper = z.infer<typeof listedPaper>;
+
+export const papersPerPage = 50;
+
+/** `unmade`: it cannot be made as things stand, and the sentence says why. */
+export const paperComparison = z.discriminatedUnion('outcome', [
+  z.object({ outcome: z.literal('same') }),
+  z.object({ outcome: z.literal('differs'), sentence: line(300) }),
+  z.object({ outcome: z.literal('unmade'), sentence: line(1000) }),
+]);
+export type PaperComparison = z.infer<typeof paperComparison>;
+
 const choice = {
   kind: paperKind,
   format: paperFormat,
@@ -28,6 +48,19 @@ const choice = {
 };
 
 export const papers = {
+  /** Newest first, by page. */
+  list: query()
+    .input(
+      z.strictObject({
+        kind: paperKind.nullable(),
+        /** Part of an order number; empty for all. */
+        orderNumber: line(40),
+        page: z.int().min(0).max(100_000),
+      }),
+    )
+    .output(z.object({ papers: z.array(listedPaper).max(papersPerPage), more: z.boolean() })),
+  /** Whether a paper that went out would come out the same today, but for its date. */
+  compare: query().input(z.strictObject({ id })).output(paperComparison),
   preview: keep().input(z.strictObject(choice)).output(z.file()),
   /** Makes the paper to hand over and keeps a record of it. */
   issue: command()

@@ -90,7 +90,10 @@ export class LeavingDriver {
 
   async openPaper(name: 'Shipping tag' | 'Work order'): Promise<void> {
     const papers = this.page.getByRole('region', { name: 'Papers' });
-    await papers.getByRole('button', { name }).click();
+    const group = name === 'Shipping tag' ? 'For the parcel' : 'For the bench';
+    await papers.getByRole('button', { name: group }).click();
+    // The menu is not inside the section on the page.
+    await this.page.getByRole('menuitem', { name }).click();
     await expect(this.paper.locator('canvas').first()).toBeVisible();
   }
 

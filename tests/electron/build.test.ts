@@ -9,7 +9,9 @@ import { Worker } from 'node:worker_threads';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
 import { buildDesktop } from '../../electron/build.ts';
 import packageJson from '../../package.json' with { type: 'json' };
+import { usualBenchPolicy } from '../../shared/bench-policy.ts';
 import { tagSample } from '../core/papers/sample-data.ts';
+import { longbowInput } from '../support/plan-input.ts';
 import { tempFolder } from '../support/temp-folder.ts';
 
 const root = join(import.meta.dirname, '../..');
@@ -150,6 +152,17 @@ test('the built paper worker draws a paper in our own font', async () => {
   const [answer] = await once(worker, 'message');
   expect(answer).toMatchObject({ id: 1, pdf: {} });
   expect(Buffer.from(answer.pdf.bytes).toString('latin1')).toMatch(/^%PDF-.*FontFile2/s);
+});
+
+test('the limb worker asks for Node and zod alone, and answers', async () => {
+  expect(asked(text('limb-worker.mjs')).toSorted()).toEqual(['node:worker_threads', 'zod']);
+  const worker = new Worker(join(built, 'limb-worker.mjs'));
+  onTestFinished(async () => void (await worker.terminate()));
+  const rules = { limits: usualBenchPolicy.limits, stripThou: 1.4 };
+  const asking = { input: longbowInput, detail: 'sliding' };
+  worker.postMessage({ id: 1, job: { kind: 'reckon', what: { asked: asking, rules } } });
+  const [answer] = await once(worker, 'message');
+  expect(answer).toMatchObject({ id: 1, answer: { recommended: 'narrowing' } });
 });
 
 test('the built core process opens a shop, answers through a port and ends', async () => {

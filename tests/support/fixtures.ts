@@ -67,6 +67,9 @@ export const bowFields: BowFields = {
   moisturePct: null,
   edgeRadiusIn: null,
   lowStretchTips: 'unknown',
+  braceLowIn: null,
+  braceHighIn: null,
+  listedSpecies: 'unknown',
   notes: '',
 };
 

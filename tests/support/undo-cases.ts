@@ -1,5 +1,7 @@
 import { bowFields, customerFields, orderFields } from './fixtures.ts';
 import { newCommandId } from './test-shop.ts';
+import { undoCasesPlans } from './undo-cases-plans.ts';
+import { undoCasesPrices } from './undo-cases-prices.ts';
 import {
   arrivalFields,
   carrier,
@@ -28,6 +30,8 @@ type Case = (kit: UndoShop) => Promise<Act>;
 
 /** Every command that may be taken back, done once in a shop of its own. */
 export const undoCases: Record<string, Case> = {
+  ...undoCasesPlans,
+  ...undoCasesPrices,
   'scales.add':
     async ({ client }) =>
     (commandId) =>
@@ -131,6 +135,20 @@ export const undoCases: Record<string, Case> = {
   },
   'orders.setInscription': async (kit) => async (commandId) =>
     kit.client.orders.setInscription({ commandId, ...(await orderAt(kit)), inscription: '45#' }),
+  'inscriptions.setLayout': async (kit) => (commandId) =>
+    kit.client.inscriptions.setLayout({
+      commandId,
+      orderId: kit.orderId,
+      rowVersion: null,
+      position: 'Upper limb, belly',
+      makerMark: 'stays as it is',
+      surface: 'sealed',
+      manner: 'hand',
+      ink: 'black',
+      letterHeightIn: 0.1875,
+      oldMarking: '',
+      note: '',
+    }),
   'orders.move': async (kit) => async (commandId) =>
     kit.client.orders.move({ commandId, ...(await orderAt(kit)), to: 'in-mail' }),
   'orders.setStripFirst': async (kit) => async (commandId) =>
@@ -374,5 +392,19 @@ export const undoCases: Record<string, Case> = {
     const done = { commandId: newCommandId(), id, rowVersion, note: '' };
     const closed = await kit.client.tasks.done(done);
     return (commandId) => kit.client.tasks.reopen({ commandId, id, rowVersion: closed.rowVersion });
+  },
+  'messages.strikeOut': async (kit) => {
+    const { id, rowVersion } = await kit.client.messages.record({
+      commandId: newCommandId(),
+      orderId: kit.orderId,
+      step: 'arrived',
+      channel: 'email',
+      handed: 'copied',
+      toWhom: 'nora@hale.example',
+      subject: 'Your bow has arrived',
+      body: 'Your bow has arrived.',
+      sentAt: '2026-03-02T10:00:00.000Z',
+    });
+    return (commandId) => kit.client.messages.strikeOut({ commandId, id, rowVersion, reason });
   },
 };

@@ -23,6 +23,8 @@ export interface PlanBow {
   maxSafeDrawIn: number | null;
   /** Sizes were measured bare, or they are guessed in part and the forecast has a wider band. */
   section: 'measured' | 'unknown';
+  /** Thickness counts old finish in: nothing is thinned until the limbs are bare. */
+  overFinish?: boolean;
 }
 
 /** What finishing will still take off each face, thousandths of an inch. */

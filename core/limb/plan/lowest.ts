@@ -19,7 +19,7 @@ function allowedUnits(setting: PlanSetting, limb: Limb, unit: UnitOfWork): numbe
   const { bow, wish, options } = setting;
   const { profile } = bow.measured[limb];
   const broken = (amount: number) => {
-    const removal = workOn(profile, unit, amount, options.cutShape);
+    const removal = workOn(profile, unit, amount, options);
     const work = limbWork(limb, profile, removal, wish.finishing.meanThou);
     return sizeRefusals(bow, [work], options.limits).length > 0;
   };

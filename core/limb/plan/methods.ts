@@ -8,6 +8,8 @@ import { type PlanMethod, planMethods, type UnitOfWork } from './work.ts';
 
 const narrows: readonly PlanMethod[] = ['narrowing', 'mixed'];
 const thins: readonly PlanMethod[] = ['thinning', 'mixed'];
+/** Methods that take thickness. */
+const facesFrom: readonly PlanMethod[] = [...thins, 'belly-scrape'];
 
 /** Methods that a construction allows at all. The back of an all-wood bow is never thinned. */
 export function methodsFor({ construction }: PlanBow): PlanMethod[] {
@@ -66,6 +68,11 @@ function hookDeg(bow: PlanBow): number {
 /** What forbids a method on this bow whatever the amount. */
 export function bans(bow: PlanBow, method: PlanMethod, limits: PlanLimits): Refusal[] {
   const found: Refusal[] = [];
+  if (bow.overFinish === true && facesFrom.includes(method)) {
+    const sentence =
+      'Old finish: no thinning, because thickness was measured over it: strip and measure bare.';
+    found.push({ limit: 'film', sentence });
+  }
   if (thins.includes(method) && !mayBeThinned(bow)) {
     const sentence = `Facing: no thinning, because ${unthinnedFacing(bow)}.`;
     found.push({ limit: 'facing', sentence });

@@ -1,22 +1,20 @@
-import { converged, failed, type Solved } from '../solved.ts';
+import { converged, type Solved } from '../solved.ts';
 import { type PlanBow, type PlanWish, refuseOddBow, refuseOddWish } from './bow.ts';
 import { totalDrop } from './drop.ts';
-import { modelledPartFor } from './forecast.ts';
 import { defaultLimits, refuseOddLimits } from './limits.ts';
 import { lowestWeight } from './lowest.ts';
 import { defaultDensities } from './mass.ts';
-import { bans, methodsAsked, unitOf } from './methods.ts';
-import { weightWithinLbf } from './notes.ts';
-import type { Refusal } from './refusals.ts';
-import { methodPlan } from './report.ts';
-import { mostUnits, type PlanSetting, planSetting, trial } from './setting.ts';
-import { shareOut, type TillerShare } from './tiller-share.ts';
-import type { MethodOutcome, MethodPlan, PlanOptions, ReductionPlan, TotalDrop } from './types.ts';
-import { defaultCutShape, noAmounts, type PlanMethod, refuseOddShape } from './work.ts';
+import { planMethod } from './method.ts';
+import { methodsAsked } from './methods.ts';
+import { planSetting } from './setting.ts';
+import type { MethodOutcome, PlanOptions, ReductionPlan } from './types.ts';
+import { narrowedWithoutHinge, type WithoutHinge } from './without-hinge.ts';
+import { defaultCutShape, refuseOddShape } from './work.ts';
 
 export const defaultPlanOptions: PlanOptions = {
   limits: defaultLimits,
   cutShape: defaultCutShape,
+  face: 'both',
   densities: defaultDensities,
   methods: null,
   unknownSectionSd: 0.25,
@@ -25,66 +23,20 @@ export const defaultPlanOptions: PlanOptions = {
 /** Common practice: half a pound stays on for the last strokes. */
 export const defaultReserveLbf = 0.5;
 
-const outOfMaterial: Refusal = {
-  limit: 'material',
-  sentence: 'Material: the limbs have not enough of it to reach the target this way.',
-};
-const nothingToTake: Refusal = {
-  limit: 'nothing-to-take',
-  sentence: 'Nothing to take: sanding alone brings the bow to its target.',
-};
-
-interface Share extends TillerShare {
-  refusals: Refusal[];
-}
-
-/** Amounts that bring the bow, finished, to target and reserve and its tiller to where it belongs. */
-function shareOf(setting: PlanSetting, method: PlanMethod, unit: ReturnType<typeof unitOf>) {
-  const { bow, wish, atNone } = setting;
-  const none: Share = { amounts: noAmounts, outcome: 'weight-only', refusals: [] };
-  if (method === 'sanding') return none;
-  const goal = {
-    weightPart: modelledPartFor(wish, wish.targetLbf + wish.reserveLbf),
-    tillerMoveIn: (wish.tillerTargetIn - wish.tillerIn) / wish.effectiveness.mean,
-  };
-  if (atNone.weightPart <= goal.weightPart) return { ...none, refusals: [nothingToTake] };
-  const most = {
-    upper: mostUnits(setting, bow.measured.upper.profile, unit),
-    lower: mostUnits(setting, bow.measured.lower.profile, unit),
-  };
-  if (!(most.upper > 0 && most.lower > 0)) return { ...none, refusals: [outOfMaterial] };
-  const share = shareOut({ atNone, most, trial: (amounts) => trial(setting, unit, amounts) }, goal);
-  if (share === null) return null;
-  return { ...share, refusals: share.outcome === 'out-of-material' ? [outOfMaterial] : [] };
-}
-
-function planMethod(setting: PlanSetting, method: PlanMethod, drop: TotalDrop): Solved<MethodPlan> {
-  const unit = unitOf(method, setting);
-  const share = shareOf(setting, method, unit);
-  if (share === null) {
-    const why = 'No amount was found that brings weight and tiller to their targets together.';
-    return failed('not-converged', why, 0, 0);
-  }
-  const refusals = [...bans(setting.bow, method, setting.options.limits), ...share.refusals];
-  if (drop.level === 'refused' && drop.sentence !== null) {
-    refusals.push({ limit: 'total-drop', sentence: drop.sentence });
-  }
-  const plan = methodPlan(setting, method, { unit, amounts: share.amounts }, refusals);
-  if (plan.status !== 'converged') return plan;
-  const worked = share.amounts.upper + share.amounts.lower > 0;
-  const missLbf = Math.abs(plan.value.afterWork.weightLbf - plan.value.aimLbf);
-  if (worked && share.outcome !== 'out-of-material' && !(missLbf <= weightWithinLbf)) {
-    const why = 'The finer mesh does not bear out the amounts found.';
-    return failed('not-converged', why, missLbf, plan.iterations);
-  }
-  return plan;
-}
-
 /** A bow of unknown section is forecast with the wider spread at least. */
 function widened(bow: PlanBow, wish: PlanWish, unknownSectionSd: number): PlanWish {
   if (bow.section === 'measured') return wish;
   const { mean, sd } = wish.effectiveness;
   return { ...wish, effectiveness: { mean, sd: Math.max(sd, unknownSectionSd) } };
+}
+
+/** @throws ShopError BAD_INPUT, see `planReduction` */
+function checkedMethods(bow: PlanBow, wish: PlanWish, options: PlanOptions) {
+  refuseOddBow(bow);
+  refuseOddWish(bow, wish);
+  refuseOddLimits(options.limits);
+  refuseOddShape(options.cutShape, bow.measured);
+  return methodsAsked(bow, options.methods);
 }
 
 /**
@@ -107,11 +59,7 @@ export function planReduction(
   given: Partial<PlanOptions> = {},
 ): Solved<ReductionPlan> {
   const options = { ...defaultPlanOptions, ...given };
-  refuseOddBow(bow);
-  refuseOddWish(bow, wish);
-  refuseOddLimits(options.limits);
-  refuseOddShape(options.cutShape, bow.measured);
-  const asked = methodsAsked(bow, options.methods);
+  const asked = checkedMethods(bow, wish, options);
   const setting = planSetting(bow, widened(bow, wish, options.unknownSectionSd), options);
   if (setting.status !== 'converged') return setting;
   const drop = totalDrop(wish, options.limits);
@@ -126,4 +74,23 @@ export function planReduction(
   const recommended = first?.method ?? null;
   const lowest = recommended === null ? lowestWeight(setting.value, methods) : null;
   return converged({ drop, methods, recommended, lowest }, setting.residual, setting.iterations);
+}
+
+/**
+ * The narrowing of `planReduction` with the full cut ending elsewhere along the limb, so that no
+ * place rises in strain by more than a twentieth; null where no such shape reaches the target
+ * inside the limits. To be asked where narrowing is chosen and makes a hinge.
+ * @throws ShopError BAD_INPUT as `planReduction`
+ */
+export function planWithoutHinge(
+  bow: PlanBow,
+  wish: PlanWish,
+  given: Partial<PlanOptions> = {},
+): Solved<WithoutHinge | null> {
+  const options = { ...defaultPlanOptions, ...given };
+  checkedMethods(bow, wish, { ...options, methods: ['narrowing'] });
+  const setting = planSetting(bow, widened(bow, wish, options.unknownSectionSd), options);
+  if (setting.status !== 'converged') return setting;
+  const found = narrowedWithoutHinge(setting.value, totalDrop(wish, options.limits));
+  return converged(found, setting.residual, setting.iterations);
 }

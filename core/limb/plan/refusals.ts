@@ -6,6 +6,7 @@ import type { LimbWork } from './work.ts';
 export type LimitName =
   | 'glass'
   | 'facing'
+  | 'film'
   | 'width'
   | 'width-to-thickness'
   | 'side-stiffness'

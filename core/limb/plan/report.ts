@@ -11,7 +11,7 @@ import { type ModelState, modelState } from './model.ts';
 import { notesOf, weightWithinLbf } from './notes.ts';
 import { cutStations, narrowestOf, type Refusal, sizeRefusals, weakestOf } from './refusals.ts';
 import { checkingSegments, type PlanSetting, workOf } from './setting.ts';
-import { hingesOf, limbStrain, peakOf, strainPlaces } from './strain.ts';
+import { hingesOf, limbStrain, peakOf, strainAlong, strainPlaces } from './strain.ts';
 import type { MethodPlan, StrainPlan, TillerPlan } from './types.ts';
 import { type Amounts, limbWork, type PlanMethod, type UnitOfWork, withSandingOf } from './work.ts';
 
@@ -47,7 +47,12 @@ function strainPlan(
   const present = { upper: bow.measured.upper.profile, lower: bow.measured.lower.profile };
   const before = strainsOf(fine, present, places);
   const then = strainsOf(after, finished, places);
-  return { peakBefore: peakOf(before), peakAfter: peakOf(then), hinges: hingesOf(before, then) };
+  return {
+    peakBefore: peakOf(before),
+    peakAfter: peakOf(then),
+    hinges: hingesOf(before, then),
+    along: strainAlong(before, then),
+  };
 }
 
 function tipMassOf({ bow, options }: PlanSetting, finished: Record<Limb, LimbProfile>) {

@@ -38,8 +38,8 @@ export type Common = Omit<PlanSetting, 'atNone'>;
 export function workOf({ bow, options }: Common, unit: UnitOfWork, amounts: Amounts): BowRemoval {
   const { upper, lower } = bow.measured;
   return {
-    upper: workOn(upper.profile, unit, amounts.upper, options.cutShape),
-    lower: workOn(lower.profile, unit, amounts.lower, options.cutShape),
+    upper: workOn(upper.profile, unit, amounts.upper, options),
+    lower: workOn(lower.profile, unit, amounts.lower, options),
   };
 }
 

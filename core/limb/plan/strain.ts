@@ -70,6 +70,27 @@ export function strainPlaces({ lengthIn, stations }: LimbProfile): number[] {
   return [...new Set([...whole, ...at])].sort((a, b) => a - b);
 }
 
+/** Strain at one place before and after the work and finishing. */
+export interface StrainChange {
+  limb: Limb;
+  fromFadeIn: number;
+  before: number;
+  after: number;
+}
+
+/** Both lists in step. */
+export function strainAlong(
+  before: readonly StrainPlace[],
+  after: readonly StrainPlace[],
+): StrainChange[] {
+  return before.map(({ limb, fromFadeIn, strain }, i) => ({
+    limb,
+    fromFadeIn,
+    before: strain,
+    after: after[i]?.strain ?? 0,
+  }));
+}
+
 export const peakOf = (places: readonly StrainPlace[]) =>
   places.reduce((peak, { strain }) => Math.max(peak, strain), 0);
 

@@ -1,17 +1,19 @@
 import type { Limb } from '../../../shared/bows.ts';
-import type { LimbRemoval } from '../removal.ts';
+import type { CutFace, LimbRemoval } from '../removal.ts';
 import type { Solved } from '../solved.ts';
 import type { WeightForecast } from './forecast.ts';
 import type { PlanLimits } from './limits.ts';
 import type { Densities } from './mass.ts';
 import type { CutStation, Refusal } from './refusals.ts';
-import type { Hinge } from './strain.ts';
+import type { Hinge, StrainChange } from './strain.ts';
 import type { CutShape, PlanMethod } from './work.ts';
 
 /** All may be left out. */
 export interface PlanOptions {
   limits: PlanLimits;
   cutShape: CutShape;
+  /** The face that side cuts narrow; one alone traps the section. */
+  face: CutFace;
   densities: Densities;
   /** Asked for, in any order; null for all that suit the bow. */
   methods: readonly PlanMethod[] | null;
@@ -69,6 +71,8 @@ export interface StrainPlan {
   peakAfter: number;
   /** Places whose strain rises by more than 5 %. */
   hinges: Hinge[];
+  /** Both limbs from fade to tip. */
+  along: StrainChange[];
 }
 
 /** One way to the target, with all that speaks for and against it. */

@@ -3,7 +3,13 @@ import { ShopError } from '../../../shared/errors.ts';
 import { type LimbProfile, type LimbStation, sizesOf } from '../limb-profile.ts';
 import type { MeasuredBow } from '../modelled-bow.ts';
 import type { BowRemoval } from '../predict-removal.ts';
-import { applyRemoval, type LimbRemoval, nothingTaken, type SideCut } from '../removal.ts';
+import {
+  applyRemoval,
+  type CutFace,
+  type LimbRemoval,
+  nothingTaken,
+  type SideCut,
+} from '../removal.ts';
 
 /** In the order they are tried: what is gentler on the bow comes first. */
 export const planMethods = ['sanding', 'narrowing', 'thinning', 'mixed', 'belly-scrape'] as const;
@@ -74,12 +80,13 @@ export function workOn(
   { lengthIn }: LimbProfile,
   unit: UnitOfWork,
   amount: number,
-  shape: CutShape,
+  { cutShape, face }: { cutShape: CutShape; face: CutFace },
 ): LimbRemoval {
   if (amount === 0) return nothingTaken;
   return {
     ...nothingTaken,
-    cuts: evenCut(lengthIn, amount * unit.sideIn, shape),
+    face,
+    cuts: evenCut(lengthIn, amount * unit.sideIn, cutShape),
     bellyThou: amount * unit.bellyThou,
     backThou: amount * unit.backThou,
   };

@@ -17,6 +17,8 @@ export interface SandingQuestion {
   /** Upper minus lower at the fades, inches, now and as it should be. */
   tiller: { nowIn: number; targetIn: number };
   reserveLbf?: number;
+  /** What a full strip takes off each face in this shop, thousandths; common practice by default. */
+  stripThou?: number;
 }
 
 export interface SandingAnswer {
@@ -36,13 +38,13 @@ export interface SandingAnswer {
  */
 export function sandingThatFits(question: SandingQuestion): SandingAnswer {
   const { response, weightLbf, targetLbf, tiller, reserveLbf = biteRules.reserveLbf } = question;
+  const { stripThou = sandingAllowances['full strip'].mean } = question;
   if (!(weightLbf > 0 && targetLbf > 0)) {
     const sentence = 'The weight and the target must be more than 0 lb.';
     throw new ShopError('BAD_INPUT', sentence, { targetLbf: sentence });
   }
   const [upper, lower] = [response.upper.perThouBothFaces, response.lower.perThouBothFaces];
-  const thou = sandingAllowances['full strip'].mean;
-  const leftLbf = weightLbf * Math.exp(-(upper.drop + lower.drop) * thou) - targetLbf;
+  const leftLbf = weightLbf * Math.exp(-(upper.drop + lower.drop) * stripThou) - targetLbf;
   // Upper minus lower is too large where the lower limb is the stronger one.
   const { drop, tillerIn } = tiller.nowIn > tiller.targetIn ? lower : upper;
   const offIn = Math.abs(tiller.nowIn - tiller.targetIn);

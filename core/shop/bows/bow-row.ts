@@ -1,17 +1,7 @@
 import type { Bow, BowFields, Face } from '../../../shared/contract/bows.ts';
 import type { BowRow } from '../../storage/tables.ts';
 
-/** What nobody has told of a new bow; not on its form. */
-export const untoldOfBow = {
-  brace_low_in: null,
-  brace_high_in: null,
-  listed_species: 'unknown',
-} as const;
-
-export type BowColumns = Omit<
-  BowRow,
-  'id' | 'row_version' | 'customer_id' | 'created_at' | keyof typeof untoldOfBow
->;
+export type BowColumns = Omit<BowRow, 'id' | 'row_version' | 'customer_id' | 'created_at'>;
 
 function faceColumns({ back, belly }: BowFields['faces']) {
   return {
@@ -60,6 +50,9 @@ export function bowColumns(fields: BowFields): BowColumns {
     moisture_pct: fields.moisturePct,
     edge_radius_in: fields.edgeRadiusIn,
     low_stretch_tips: fields.lowStretchTips,
+    brace_low_in: fields.braceLowIn,
+    brace_high_in: fields.braceHighIn,
+    listed_species: fields.listedSpecies,
     notes: fields.notes,
   };
 }
@@ -122,6 +115,9 @@ export function bowOf(row: BowRow): Bow {
     moisturePct: row.moisture_pct,
     edgeRadiusIn: row.edge_radius_in,
     lowStretchTips: row.low_stretch_tips,
+    braceLowIn: row.brace_low_in,
+    braceHighIn: row.brace_high_in,
+    listedSpecies: row.listed_species,
     notes: row.notes,
   };
 }

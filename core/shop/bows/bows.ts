@@ -11,7 +11,7 @@ import { matchingIds } from '../find/find.ts';
 import { cardsWhere } from '../orders/cards.ts';
 import { noteOnOpenOrders } from '../orders/history.ts';
 import { changedOf, notFound } from '../record.ts';
-import { bowColumns, bowOf, untoldOfBow } from './bow-row.ts';
+import { bowColumns, bowOf } from './bow-row.ts';
 import { limbSetsOf } from './limb-sets.ts';
 import { refuseTroubles } from './troubles.ts';
 
@@ -63,7 +63,6 @@ export async function insertBow(
     id,
     customer_id: customerId,
     ...bowColumns(fields),
-    ...untoldOfBow,
     created_at: trx.at,
   });
 }

@@ -1,12 +1,13 @@
 import { type Answer, channelLabels, consentLabels } from '../../../shared/consents.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
-import { ShopError } from '../../../shared/errors.ts';
+import { refuseField, ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import { note } from '../orders/history.ts';
 import { readOrder } from '../orders/order-row.ts';
 import { changedOf, notFound } from '../record.ts';
+import { refuseForeignFile, refuseUnsigned } from './evidence.ts';
 import { subjectsNow } from './read.ts';
 import { stateOf } from './state.ts';
 import { storedConsents } from './stored.ts';
@@ -34,7 +35,10 @@ export function answerConsent(
       );
     }
     refuseThinEvidence(input);
+    refuseUnsigned(input);
+    await refuseForeignFile(trx.db, consent.order_id, input.attachmentId ?? null);
     refuseFutureAnswer(input.answeredAt, trx.at);
+    refuseBeforeAsking(input.answeredAt, consent.asked_at);
     await refuseOddOrder(trx, consent.id, input.answer);
     await refuseOutdated(trx, consent.order_id, consent.id, input.answer);
     const row = await trx.insert('consent_answer', {
@@ -50,8 +54,8 @@ export function answerConsent(
       text_sha256: input.textSha256,
       recorded_at: trx.at,
       recorded_by: ctx.actor.personId,
-      signature_json: null,
-      attachment_id: null,
+      signature_json: input.signature ? JSON.stringify(input.signature) : null,
+      attachment_id: input.attachmentId ?? null,
     });
     await note(trx, ctx, consent.order_id, {
       kind: 'consent',
@@ -82,6 +86,13 @@ function refuseFutureAnswer(answeredAt: string, now: string): void {
   throw new ShopError('BAD_INPUT', 'This answer is dated in the future.', {
     answeredAt: 'Give the day and time of the answer.',
   });
+}
+
+/** The hour and minute is what the office writes down, so the minute of asking counts as after. */
+function refuseBeforeAsking(answeredAt: string, askedAt: string): void {
+  const minute = 60_000;
+  if (Date.parse(answeredAt) >= Math.floor(Date.parse(askedAt) / minute) * minute) return;
+  refuseField('answeredAt', 'This answer is older than the question: it was to something else.');
 }
 
 async function refuseOddOrder(

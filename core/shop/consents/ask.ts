@@ -1,27 +1,34 @@
-import { consentLabels, consentTextMax } from '../../../shared/consents.ts';
+import { type ConsentKind, consentLabels, consentTextMax } from '../../../shared/consents.ts';
 import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
-import { ShopError } from '../../../shared/errors.ts';
+import { refuseField, ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
+import {
+  mayNotCoverSentence,
+  saysMayNotCover,
+  warrantyVoidClause,
+  warrantyVoidSentence,
+} from '../../../shared/warranty-words.ts';
+import { notLegalAdvice } from '../../../shared/wordings.ts';
 import { runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
-import { bowLine } from '../bows/bow-line.ts';
 import { readFacts } from '../gates/facts.ts';
 import { note } from '../orders/history.ts';
 import { readOrder } from '../orders/order-row.ts';
 import { changedOf } from '../record.ts';
-import { getShop } from '../setup/shop.ts';
 import { storedUndershoots } from '../undershoot/stored.ts';
+import { orderValues } from '../wordings/order-values.ts';
+import { type KeptWording, versionsOf, wordingNow } from '../wordings/stored.ts';
+import { consentTextOf } from '../wordings/wordings.ts';
 import { sha256 } from './hash.ts';
 import { subjectsNow } from './read.ts';
-import { consentText } from './text.ts';
 
 async function customersOrder(db: OpenShop['read'], orderId: string) {
   const order = await readOrder(db, orderId);
   if (order.customer_id === null) {
     throw new ShopError('CONFLICT', "This is the shop's own bow: there is nobody to ask.");
   }
-  return { order, customerId: order.customer_id };
+  return { order };
 }
 
 /** @see contract.consents.propose */
@@ -29,35 +36,17 @@ export async function proposeConsent(
   shop: OpenShop,
   input: ContractInputs['consents']['propose'],
 ): Promise<ContractOutputs['consents']['propose']> {
-  const { order, customerId } = await customersOrder(shop.read, input.orderId);
+  const { order } = await customersOrder(shop.read, input.orderId);
   if (input.kind === 'undershoot') await refuseWithoutOffer(shop.read, order);
-  const customer = await shop.read
-    .selectFrom('customer')
-    .select('name')
-    .where('id', '=', customerId)
-    .executeTakeFirstOrThrow();
-  const bow =
-    order.bow_id === null
-      ? undefined
-      : await shop.read
-          .selectFrom('bow')
-          .selectAll()
-          .where('id', '=', order.bow_id)
-          .executeTakeFirst();
   const subject = (await subjectsNow(shop.read, order))[input.kind];
-  const text = consentText(input.kind, {
-    shopName: (await getShop(shop)).name,
-    customerName: customer.name,
-    orderNumber: order.number,
-    bowLine: bow === undefined ? 'not identified yet' : bowLine(bow),
-    subject,
-  });
+  const wording = await wordingNow(shop.read, `consent:${input.kind}`);
+  const text = consentTextOf(wording.body, { ...(await orderValues(shop, order)), subject });
   if (text.length > consentTextMax) {
     throw new ShopError('CONFLICT', 'There is more to tell than one text can hold.', {
       kind: 'Shorten or resolve some of the findings first.',
     });
   }
-  return { text, subject };
+  return { text, subject, wordingVersion: wording.version };
 }
 
 /** Nobody is asked to accept less than was agreed before the shop says what it offers for it. */
@@ -85,6 +74,8 @@ export function askConsent(
     const subject = (await subjectsNow(trx.db, order))[input.kind];
     refuseEmptySubject(input.kind, order, subject);
     refuseMissingSubject(input.text, subject);
+    refuseUnfitWords(input.kind, input.text, subject);
+    const wording = await wordingOf(trx.db, input);
     const row = await trx.insert('consent', {
       id: ctx.newId(),
       order_id: order.id,
@@ -96,7 +87,7 @@ export function askConsent(
       asked_at: trx.at,
       asked_how: input.askedHow,
       asked_by: ctx.actor.personId,
-      wording_id: null,
+      wording_id: wording.id,
     });
     await note(trx, ctx, order.id, {
       kind: 'consent',
@@ -130,5 +121,37 @@ function refuseMissingSubject(text: string, subject: string): void {
         text: `These lines must stay: ${subject}`.slice(0, 1000),
       },
     );
+  }
+}
+
+/** The version of the wording the text was made from. */
+async function wordingOf(
+  db: OpenShop['read'],
+  { kind, wordingVersion }: ContractInputs['consents']['ask'],
+): Promise<KeptWording> {
+  const versions = await versionsOf(db, `consent:${kind}`);
+  const found =
+    wordingVersion === undefined
+      ? versions[0]
+      : versions.find(({ version }) => version === wordingVersion);
+  if (found !== undefined) return found;
+  return refuseField('wordingVersion', 'There is no such version of this wording. Read it again.');
+}
+
+/**
+ * What may and must stand in every text, however the office changed it. The subject is judged with
+ * it only in what the customer is made to say: words of a finding are quoted, not claimed.
+ */
+function refuseUnfitWords(kind: ConsentKind, text: string, subject: string): void {
+  const said = subject === '' ? text : text.replaceAll(subject, ' ');
+  const clause = warrantyVoidClause(said);
+  if (clause !== null) {
+    refuseField('text', `"${clause.slice(0, 200)}": ${warrantyVoidSentence}`);
+  }
+  if (kind === 'alteration-acknowledgement' && !saysMayNotCover(said)) {
+    refuseField('text', mayNotCoverSentence);
+  }
+  if (!said.includes(notLegalAdvice)) {
+    refuseField('text', `This line must stay: ${notLegalAdvice}`);
   }
 }

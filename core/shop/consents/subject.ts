@@ -1,8 +1,10 @@
 import type { ConsentKind } from '../../../shared/consents.ts';
 import { weightAtDraw } from '../../../shared/measure.ts';
 import { serviceLabels } from '../../../shared/stages.ts';
-import type { FindingRow, OrderRow, UndershootRow } from '../../storage/tables.ts';
+import type { InscriptionRow } from '../../storage/agreement-tables.ts';
+import type { FindingRow, OrderRow, PriceLineRow, UndershootRow } from '../../storage/tables.ts';
 import { servicesOf } from '../orders/order-json.ts';
+import { priceLinesText } from '../prices/price-text.ts';
 import type { StoredReading } from '../readings/stored.ts';
 import { weightAtAmoDraw } from '../readings/weights.ts';
 
@@ -11,6 +13,10 @@ export interface SubjectRows {
   findings: readonly FindingRow[];
   readings: readonly StoredReading[];
   undershoots: readonly UndershootRow[];
+  /** Lines of the price that stand, in their order. */
+  priceLines: readonly PriceLineRow[];
+  /** How the lines are put on the bow; null where nobody said. */
+  layout: InscriptionRow | null;
 }
 
 function scopeText(order: OrderRow): string {
@@ -27,7 +33,8 @@ export function dollars(cents: number): string {
   return `$${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, '0')}`;
 }
 
-function priceText(order: OrderRow): string {
+function priceText({ order, priceLines }: SubjectRows): string {
+  if (priceLines.length > 0) return priceLinesText(order, priceLines);
   return order.estimate_cents === null
     ? 'Price: not set'
     : `Price: ${dollars(order.estimate_cents)}`;
@@ -64,6 +71,18 @@ function offerText({ undershoots }: SubjectRows): string {
 }
 
 /**
+ * The lines, and before them where they stand and what becomes of the maker's own mark: a customer
+ * sees all three on the bow for good. Ink, letter height, surface and manner are the shop's craft,
+ * and a change of pen must not send the office back for another answer.
+ */
+function markingText({ order, layout }: SubjectRows): string {
+  const lines = `To be written on the bow:\n${order.inscription}`;
+  if (layout === null) return lines;
+  const mark = layout.maker_mark === '' ? '' : `Maker's own mark: ${layout.maker_mark}\n`;
+  return `Where on the bow: ${layout.position}\n${mark}${lines}`;
+}
+
+/**
  * What each kind of consent refers to, as the records stand now. A consent holds only while
  * its frozen subject is the same, to the letter: a changed target, scope, price, inscription,
  * finding, weighing or offer outdates it.
@@ -74,8 +93,8 @@ export function subjectsOf(rows: SubjectRows): Record<ConsentKind, string> {
   const target = targetText(order);
   return {
     'alteration-acknowledgement': `${scope}\n${target}`,
-    'marking-approval': `To be written on the bow:\n${order.inscription}`,
-    'price-and-scope': `${scope}\n${target}\n${priceText(order)}`,
+    'marking-approval': markingText(rows),
+    'price-and-scope': `${scope}\n${target}\n${priceText(rows)}`,
     'watch-findings': watchText(rows.findings),
     'expected-weight-loss': `${scope}\n${target}`,
     undershoot: `${target}\n${sandedText(rows)}\n${offerText(rows)}`,

@@ -1,5 +1,6 @@
 import type { EntryItem } from '../../../shared/entries.ts';
 import { difference } from '../../../shared/measure.ts';
+import type { InscriptionRow } from '../../storage/agreement-tables.ts';
 import type {
   ArrivalRow,
   BelongingRow,
@@ -7,6 +8,8 @@ import type {
   EntryRow,
   FindingRow,
   OrderRow,
+  PaymentRow,
+  PriceLineRow,
   ShipmentRow,
   UndershootRow,
 } from '../../storage/tables.ts';
@@ -16,6 +19,7 @@ import { subjectsOf } from '../consents/subject.ts';
 import { checkSubjectOf } from '../final-check/subject.ts';
 import type { OpenStop } from '../findings/open-stops.ts';
 import { routeOf, servicesOf } from '../orders/order-json.ts';
+import { openBalance } from '../prices/stored.ts';
 import type { StoredReading } from '../readings/stored.ts';
 import { sessionWeights, weightAtAmoDraw } from '../readings/weights.ts';
 import { scaleErrorLimitLbf } from '../scales/scale-check.ts';
@@ -37,7 +41,13 @@ export interface FactRows {
   readings: readonly StoredReading[];
   consents: readonly StoredConsent[];
   undershoots: readonly UndershootRow[];
+  layout: InscriptionRow | null;
+  /** Step a weight is rounded to on the bow, pound-force; shop policy. */
+  markingRoundLbf: number;
   shipments: readonly ShipmentRow[];
+  /** Lines of the price that stand, and payments that count. */
+  priceLines: readonly PriceLineRow[];
+  payments: readonly PaymentRow[];
   stationsMeasured: boolean;
   openIncidents: number;
   /** Instant the last shipping tag was printed or saved. */
@@ -167,6 +177,8 @@ export function factsOf(rows: FactRows): GateFacts {
     findings: rows.findings,
     readings: rows.readings,
     undershoots: rows.undershoots,
+    priceLines: rows.priceLines,
+    layout: rows.layout,
   });
   const lastCoatAt = latest(
     entries.get('coat')?.recorded_at,
@@ -185,6 +197,7 @@ export function factsOf(rows: FactRows): GateFacts {
     targetLbf: order.target_weight_lbf,
     targetDrawIn: order.target_draw_in,
     inscription: order.inscription,
+    markingRoundLbf: rows.markingRoundLbf,
     shipToKnown: rows.addressKnown,
     consent: (kind) => consentStateNow(rows.consents, kind, subjects[kind]),
     entry: (item) => {
@@ -197,5 +210,6 @@ export function factsOf(rows: FactRows): GateFacts {
     lastWorkAt: latest(lastCoatAt, entries.get('removal')?.recorded_at),
     openIncidents: rows.openIncidents,
     parcel: parcelFacts(rows.shipments),
+    balanceCents: openBalance(order, rows.payments),
   };
 }

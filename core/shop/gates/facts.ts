@@ -2,6 +2,9 @@ import type { OpenShop } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
 import { storedConsents } from '../consents/stored.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
+import { markingPolicy } from '../inscriptions/policy.ts';
+import { storedLayouts } from '../inscriptions/stored.ts';
+import { storedPayments, storedPriceLines } from '../prices/stored.ts';
 import { storedReadings } from '../readings/stored.ts';
 import { type FactRows, factsOf } from './facts-of.ts';
 import type { GateFacts } from './gate-facts.ts';
@@ -129,7 +132,11 @@ async function readRows(db: Db, orders: readonly OrderRow[]): Promise<FactRows[]
   const door = await doorRows(db, ids);
   const { stops, pictures } = await stopRows(db);
   const readings = Map.groupBy(await storedReadings(db, ids), (row) => row.order_id);
+  const layouts = await storedLayouts(db, ids);
+  const { markingRoundLbf } = await markingPolicy(db);
   const consents = Map.groupBy(await storedConsents(db, ids), (row) => row.order_id);
+  const priceLines = Map.groupBy(await storedPriceLines(db, ids), (row) => row.order_id);
+  const payments = Map.groupBy(await storedPayments(db, ids), (row) => row.order_id);
   return orders.map((order) => ({
     order,
     bow: bows.get(order.bow_id ?? '') ?? null,
@@ -142,7 +149,11 @@ async function readRows(db: Db, orders: readonly OrderRow[]): Promise<FactRows[]
     readings: readings.get(order.id) ?? [],
     consents: consents.get(order.id) ?? [],
     undershoots: work.undershoots.get(order.id) ?? [],
+    layout: layouts.get(order.id) ?? null,
+    markingRoundLbf,
     shipments: door.shipments.get(order.id) ?? [],
+    priceLines: priceLines.get(order.id) ?? [],
+    payments: payments.get(order.id) ?? [],
     stationsMeasured: work.stations.has(`${order.id} ${order.bow_id}`),
     openIncidents: door.incidents.get(order.id)?.length ?? 0,
     tagMadeAt: door.tags.get(order.id) ?? null,

@@ -58,6 +58,8 @@ export interface GateFacts {
   undershootOffered: boolean;
   /** Every AMO weight measured since the last bite, oldest first. */
   measured: readonly MeasuredWeight[];
+  /** Step a weight is rounded to on the bow, pound-force; shop policy. */
+  markingRoundLbf: number;
   /** Instant of the latest bite and tiller reading; null where there is none. */
   lastRemovalAt: string | null;
   tillerReadAt: string | null;
@@ -68,4 +70,6 @@ export interface GateFacts {
   /** Damage done here whose remedy is not settled. */
   openIncidents: number;
   parcel: ParcelFacts | null;
+  /** Still to be paid, cents; null while no price is set. */
+  balanceCents: number | null;
 }

@@ -12,9 +12,6 @@ export interface MeasuredWeight {
   forceLbf: number;
 }
 
-/** Rounding a measured weight to the nearest pound for the marking is shop policy. */
-const roundingLbf = 0.5;
-
 /** Lines run on, and fraction signs spelt out, so that a marking over two lines is still one. */
 function runOn(inscription: string): string {
   return inscription
@@ -31,10 +28,12 @@ function poundsOrInches(text: string): number {
 /**
  * Why a weight in these lines may not be written on the bow, or null. Only the latest weighing
  * at that very AMO draw counts: a weight at another draw or reference is not a marking.
+ * @param roundLbf step the shop rounds a marking to, pound-force; half of it is what rounding can do
  */
 export function inscribedWeightTrouble(
   inscription: string,
   measured: readonly MeasuredWeight[],
+  roundLbf: number,
 ): string | null {
   for (const [text, force = '', withUnit, bare] of runOn(inscription).matchAll(marking)) {
     const draw = withUnit ?? bare;
@@ -45,7 +44,7 @@ export function inscribedWeightTrouble(
       return `${quoted}, but nothing was weighed at ${draw.slice(0, 20)}" AMO as the bow is now.`;
     }
     // Written so that a number that is none (1/0) is refused as well.
-    if (!(Math.abs(latest.forceLbf - poundsOrInches(force)) <= roundingLbf + 1e-9)) {
+    if (!(Math.abs(latest.forceLbf - poundsOrInches(force)) <= roundLbf / 2 + 1e-9)) {
       return `${quoted}, but the last weighing at ${draw}" AMO was ${latest.forceLbf.toFixed(1)} lb.`;
     }
   }

@@ -33,6 +33,11 @@ export const incidentsSettled = needs('incidents-settled', 'incidents', (facts) 
     : 'Damage done here is not settled: tell the customer and agree on a remedy.',
 );
 
+/** Nothing is open any more, or somebody noted what was agreed about it. */
+export const paidOrTerms = needsEntry('paid-or-terms', 'Not paid and no terms noted.', {
+  when: ({ balanceCents }) => balanceCents === null || balanceCents > 0,
+});
+
 /** A finish that prints its wrapping is as much trouble on the way home as after the work. */
 export const safeToWrap = needsEntry('safe-to-wrap', 'Not noted that the finish is safe to wrap.', {
   when: (facts) => (atWork(facts) ? onRoute('finish')(facts) : facts.coated),

@@ -139,7 +139,7 @@ export const inscriptionWritten = needs(
 export const inscribedWeight = needs(
   'inscription-weight',
   'inscription',
-  (facts) => inscribedWeightTrouble(facts.inscription, facts.measured),
+  (facts) => inscribedWeightTrouble(facts.inscription, facts.measured, facts.markingRoundLbf),
   { override: 'never' },
 );
 

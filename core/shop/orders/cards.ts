@@ -4,7 +4,7 @@ import type { OrderCard } from '../../../shared/contract/order-card.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { BowRow, HoldRow, OrderRow, Tables } from '../../storage/tables.ts';
 import { bowLine } from '../bows/bow-line.ts';
-import { storedConsents } from '../consents/stored.ts';
+import { questionCounts } from '../consents/question-counts.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
 import { storedReadings } from '../readings/stored.ts';
 import { routeOf, servicesOf } from './order-json.ts';
@@ -36,7 +36,7 @@ async function related(shop: OpenShop, orders: readonly OrderRow[]) {
   const customerIds = orders.flatMap((order) =>
     order.customer_id === null ? [] : [order.customer_id],
   );
-  const [bows, customers, holds, stops, readings, consents] = await Promise.all([
+  const [bows, customers, holds, stops, readings, questions] = await Promise.all([
     shop.read.selectFrom('bow').selectAll().where('id', 'in', bowIds).execute(),
     shop.read
       .selectFrom('customer')
@@ -51,7 +51,7 @@ async function related(shop: OpenShop, orders: readonly OrderRow[]) {
       .execute(),
     openStops(shop.read),
     storedReadings(shop.read, ids),
-    storedConsents(shop.read, ids),
+    questionCounts(shop.read, orders),
   ]);
   return {
     bows: indexBy(bows as BowRow[], (bow) => bow.id),
@@ -59,7 +59,7 @@ async function related(shop: OpenShop, orders: readonly OrderRow[]) {
     holds: indexBy(holds, (hold) => hold.order_id),
     stops,
     readings: Map.groupBy(readings, (reading) => reading.order_id),
-    consents: Map.groupBy(consents, (consent) => consent.order_id),
+    questions,
   };
 }
 
@@ -77,7 +77,6 @@ export async function cardsWhere(
   return orders.map((order) => {
     const bow = order.bow_id === null ? undefined : rest.bows.get(order.bow_id);
     const hold = rest.holds.get(order.id);
-    const consents = rest.consents.get(order.id) ?? [];
     return {
       id: order.id,
       number: order.number,
@@ -98,7 +97,7 @@ export async function cardsWhere(
       weights: weightStoryOf(order, rest.readings.get(order.id) ?? []),
       hold: hold === undefined ? null : holdOf(hold),
       openStops: stopsOf(rest.stops, order).length,
-      waitingConsents: consents.filter((consent) => consent.answers.length === 0).length,
+      waitingConsents: rest.questions(order.id),
     };
   });
 }

@@ -11,7 +11,11 @@ import { findingsOf } from '../findings/findings.ts';
 import { readFacts } from '../gates/facts.ts';
 import { missingAt } from '../gates/gates.ts';
 import { incidentsOf } from '../incidents/stored.ts';
+import { layoutOf } from '../inscriptions/stored.ts';
+import { messagesOf } from '../messages/stored.ts';
 import { papersOf } from '../papers/issued.ts';
+import { plansOf } from '../plans/plans.ts';
+import { priceOf } from '../prices/price-of.ts';
 import { readingsOf } from '../readings/readings.ts';
 import { notFound } from '../record.ts';
 import { shipmentsOf } from '../shipments/shipment-row.ts';
@@ -68,6 +72,7 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
     privateNotes: order.private_notes,
     customerNotes: order.customer_notes,
     inscription: order.inscription,
+    inscriptionLayout: await layoutOf(shop, id),
     goingHomeReason: order.going_home_reason,
     createdAt: order.created_at,
     next: await nextStep(shop, order),
@@ -80,9 +85,12 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
     incidents: await incidentsOf(shop, id),
     undershoot: await undershootOf(shop, order),
     readings: await readingsOf(shop, id),
+    plans: await plansOf(shop, order),
     consents: await consentsOf(shop, order),
+    messages: await messagesOf(shop, id),
     shipments: await shipmentsOf(shop, id),
     papers: await papersOf(shop, order),
+    price: await priceOf(shop, order),
     tasks: await tasksOf(shop, id),
     history: await historyOf(shop, id),
   };

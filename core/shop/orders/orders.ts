@@ -1,11 +1,12 @@
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import type { EntryItem } from '../../../shared/entries.ts';
-import { ShopError } from '../../../shared/errors.ts';
+import { refuseField, ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
 import { type Stage, stageLabels } from '../../../shared/stages.ts';
 import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
+import { storedPriceLines } from '../prices/stored.ts';
 import { changedOf, notFound } from '../record.ts';
 import { note } from './history.ts';
 import { routeOf } from './order-json.ts';
@@ -16,12 +17,24 @@ import { safeDrawOf } from './safe-target.ts';
 
 type Inputs = ContractInputs['orders'];
 
+/** Where the price is made up of lines they alone say what it comes to. */
+async function refuseOtherTotal(
+  trx: CommandTransaction,
+  order: OrderRow,
+  estimateCents: number | null,
+): Promise<void> {
+  if (estimateCents === order.estimate_cents) return;
+  if ((await storedPriceLines(trx.db, [order.id])).length === 0) return;
+  refuseField('estimateCents', 'The price is made up of lines: change the lines.');
+}
+
 export function editOrder(ctx: ShopContext, input: Inputs['edit']): Promise<Changed> {
   const { commandId, id, rowVersion, ...fields } = input;
   return runCommand(ctx, { id: commandId, name: 'orders.edit' }, async (trx) => {
     trx.about({ orderId: id });
     const order = await readOrder(trx.db, id, rowVersion);
     refuseOddTarget(fields, await safeDrawOf(trx, order));
+    await refuseOtherTotal(trx, order, fields.estimateCents);
     const route = routeAfterEdit(order, fields.services);
     const columns = {
       ...orderColumns(fields, optionsOf(routeOf(order))),

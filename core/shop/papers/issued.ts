@@ -1,7 +1,11 @@
-import type { Paper } from '../../../shared/contract/papers.ts';
+import { sql } from 'kysely';
+import { type ListedPaper, type Paper, papersPerPage } from '../../../shared/contract/papers.ts';
+import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
 import type { OpenShop } from '../../storage/context.ts';
-import type { OrderRow } from '../../storage/tables.ts';
+import type { OrderRow, PaperRow } from '../../storage/tables.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
+import { cardsWhere } from '../orders/cards.ts';
+import { readOrder } from '../orders/order-row.ts';
 
 /** Instant of the last thing that happened to the order and was not itself a paper; empty where there is none. */
 async function lastChangeAt(shop: OpenShop, orderId: string): Promise<string> {
@@ -9,7 +13,7 @@ async function lastChangeAt(shop: OpenShop, orderId: string): Promise<string> {
     .selectFrom('order_history')
     .select((eb) => eb.fn.max('at').as('at'))
     .where('order_id', '=', orderId)
-    .where('kind', 'not in', ['paper', 'file', 'belonging-back', 'task'])
+    .where('kind', 'not in', ['paper', 'file', 'belonging-back', 'task', 'message'])
     .executeTakeFirst();
   return row?.at ?? '';
 }
@@ -25,10 +29,32 @@ async function lastStopAt(shop: OpenShop, order: OrderRow): Promise<string> {
   );
 }
 
+/** Instant of the last thing that outdates the papers of an order. */
+async function changedAtOf(shop: OpenShop, order: OrderRow): Promise<string> {
+  return [await lastChangeAt(shop, order.id), await lastStopAt(shop, order)].sort().at(-1) ?? '';
+}
+
+const isOutdated = (row: PaperRow, order: OrderRow, changedAt: string) =>
+  row.order_row_version !== order.row_version || changedAt > row.made_at;
+
+function paperOf(row: PaperRow & { person_name: string }, outdated: boolean): Paper {
+  return {
+    id: row.id,
+    kind: row.kind,
+    format: row.format as Paper['format'],
+    copy: row.copy as Paper['copy'],
+    action: row.action,
+    fileName: row.file_name,
+    pages: row.pages,
+    madeAt: row.made_at,
+    personName: row.person_name,
+    outdated,
+  };
+}
+
 /** Papers handed out for an order, newest first; marked where anything about it has changed since. */
 export async function papersOf(shop: OpenShop, order: OrderRow): Promise<Paper[]> {
-  const changedAt =
-    [await lastChangeAt(shop, order.id), await lastStopAt(shop, order)].sort().at(-1) ?? '';
+  const changedAt = await changedAtOf(shop, order);
   const rows = await shop.read
     .selectFrom('paper')
     .innerJoin('person', 'person.id', 'paper.person_id')
@@ -39,16 +65,59 @@ export async function papersOf(shop: OpenShop, order: OrderRow): Promise<Paper[]
     .orderBy('paper.id', 'desc')
     .limit(1000)
     .execute();
-  return rows.map((row) => ({
-    id: row.id,
-    kind: row.kind,
-    format: row.format as Paper['format'],
-    copy: row.copy as Paper['copy'],
-    action: row.action,
-    fileName: row.file_name,
-    pages: row.pages,
-    madeAt: row.made_at,
-    personName: row.person_name,
-    outdated: row.order_row_version !== order.row_version || changedAt > row.made_at,
-  }));
+  return rows.map((row) => paperOf(row, isOutdated(row, order, changedAt)));
+}
+
+type ListInput = ContractInputs['papers']['list'];
+
+function listedRows(shop: OpenShop, { kind, orderNumber, page }: ListInput) {
+  // Written as typed: % and _ are no wildcards in an order number.
+  const part = `%${orderNumber.replaceAll(/[%_\\]/g, '\\$&')}%`;
+  return shop.read
+    .selectFrom('paper')
+    .innerJoin('person', 'person.id', 'paper.person_id')
+    .leftJoin('shop_order', 'shop_order.id', 'paper.order_id')
+    .selectAll('paper')
+    .select('person.name as person_name')
+    .$if(kind !== null, (query) => query.where('paper.kind', '=', kind ?? 'work-order'))
+    .$if(orderNumber !== '', (query) =>
+      query.where(sql<boolean>`shop_order.number LIKE ${part} ESCAPE '\\'`),
+    )
+    .orderBy('paper.made_at', 'desc')
+    .orderBy('paper.id', 'desc')
+    .offset(page * papersPerPage)
+    .limit(papersPerPage + 1)
+    .execute();
+}
+
+/** Every paper that went out, newest first. */
+export async function listPapers(
+  shop: OpenShop,
+  input: ListInput,
+): Promise<ContractOutputs['papers']['list']> {
+  const rows = await listedRows(shop, input);
+  const shown = rows.slice(0, papersPerPage);
+  const orderIds = [...new Set(shown.flatMap(({ order_id }) => order_id ?? []))];
+  const cards = await cardsWhere(shop, (query) => query.where('shop_order.id', 'in', orderIds));
+  const orders = new Map<string, { order: OrderRow; changedAt: string }>();
+  for (const id of orderIds) {
+    const order = await readOrder(shop.read, id);
+    orders.set(id, { order, changedAt: await changedAtOf(shop, order) });
+  }
+  const papers = shown.map((row): ListedPaper => {
+    const about = orders.get(row.order_id ?? '');
+    const card = cards.find(({ id }) => id === row.order_id);
+    const outdated = about !== undefined && isOutdated(row, about.order, about.changedAt);
+    return {
+      ...paperOf(row, outdated),
+      aboutId: row.about_id,
+      orderId: row.order_id,
+      orderNumber: card?.number ?? null,
+      orderLine: [card?.customerName ?? '', card?.bowLine ?? '']
+        .filter((text) => text !== '')
+        .join(', ')
+        .slice(0, 400),
+    };
+  });
+  return { papers, more: rows.length > papersPerPage };
 }

@@ -9,6 +9,11 @@ import type { PaperData } from '../../papers/paper-job.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import { getOrder } from '../orders/detail.ts';
 import { getShop } from '../setup/shop.ts';
+import { beforeAfterOf, markingTemplateOf } from './bench-papers.ts';
+import { bowLabelData } from './bow-label-data.ts';
+import { consentFormData } from './consent-form-data.ts';
+import { inscriptionProofData } from './inscription-proof-data.ts';
+import { pricePaperData } from './price-paper-data.ts';
 import { shippingTagData } from './shipping-tag-data.ts';
 import { workOrderData } from './work-order-data.ts';
 
@@ -60,6 +65,45 @@ export const makers: { [Kind in PaperKind]: PaperMaker<Kind> } = {
       await getOrder(ctx, orderOf(request)),
       await getShop(ctx),
       chosen(request, ['letter', 'a4'], ['bench', 'office']),
+    ),
+  'inscription-proof': async (ctx, request) =>
+    inscriptionProofData(
+      ctx.read,
+      await getOrder(ctx, orderOf(request)),
+      await getShop(ctx),
+      chosen(request, ['letter', 'a4'], ['customer']),
+    ),
+  'bow-label': async (ctx, request) =>
+    bowLabelData(
+      ctx.read,
+      await getOrder(ctx, orderOf(request)),
+      await getShop(ctx),
+      chosen(request, ['letter', 'a4', 'label'], ['bench']),
+    ),
+  'consent-form': async (ctx, request) =>
+    consentFormData(
+      await getOrder(ctx, orderOf(request)),
+      await getShop(ctx),
+      request.aboutId,
+      chosen(request, ['letter', 'a4'], ['customer']),
+    ),
+  'marking-template': async (ctx, request) =>
+    markingTemplateOf(ctx, orderOf(request), chosen(request, ['letter', 'a4', 'long'], ['bench'])),
+  'before-after': async (ctx, request) =>
+    beforeAfterOf(ctx, orderOf(request), chosen(request, ['letter', 'a4'], ['customer'])),
+  estimate: async (ctx, request) =>
+    pricePaperData(
+      'estimate',
+      await getOrder(ctx, orderOf(request)),
+      await getShop(ctx),
+      chosen(request, ['letter', 'a4'], ['customer', 'office']),
+    ),
+  receipt: async (ctx, request) =>
+    pricePaperData(
+      'receipt',
+      await getOrder(ctx, orderOf(request)),
+      await getShop(ctx),
+      chosen(request, ['letter', 'a4'], ['customer', 'office']),
     ),
   'shipping-tag': async (ctx, request) =>
     shippingTagData(

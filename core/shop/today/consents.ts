@@ -4,11 +4,15 @@ import { addDays, dayOf } from '../day.ts';
 import { daysBetween } from './calendar.ts';
 import { about, inWork, type TodayOrder } from './item.ts';
 
-/** A consent that was asked for and has no answer; the newest of its kind on the order. */
+/** A consent that waits or no longer fits; the newest of its kind on the order. */
 export interface Unanswered {
   kind: ConsentKind;
   askedAt: string;
   state: ConsentState | 'none';
+  /** Instant of the last reminder; none yet where it is left out. */
+  remindedAt?: string | null;
+  /** It was granted before what it referred to changed. */
+  wasGranted?: boolean;
 }
 
 const names = (asked: readonly Unanswered[]) =>
@@ -20,11 +24,17 @@ function listed(asked: readonly Unanswered[]): string {
   return all.length === 0 ? last : `${all.join(', ')} and ${last}`;
 }
 
-/** Day of the ladder that has come, counted from the day of asking; null before the first. */
-function reminderDue(askedOn: string, day: string, reminderDays: readonly number[]): string | null {
-  const waited = daysBetween(askedOn, day);
+/** Day of the ladder that has come and was not reminded of since; null where there is none. */
+function reminderDue(
+  { askedAt, remindedAt = null }: Unanswered,
+  day: string,
+  reminderDays: readonly number[],
+): string | null {
+  const waited = daysBetween(dayOf(askedAt), day);
   const step = reminderDays.filter((days) => days <= waited).at(-1);
-  return step === undefined ? null : addDays(askedOn, step);
+  if (step === undefined) return null;
+  const due = addDays(dayOf(askedAt), step);
+  return remindedAt !== null && dayOf(remindedAt) >= due ? null : due;
 }
 
 /**
@@ -46,7 +56,7 @@ export function unanswered(
       about(order, {
         ...place,
         group: 'today',
-        what: `${consentLabels[consent.kind]} was asked, but what it referred to has changed: ask again.`,
+        what: `${consentLabels[consent.kind]} was ${consent.wasGranted === true ? 'granted' : 'asked'}, but what it referred to has changed: ask again.`,
         since: dayOf(consent.askedAt),
         opens: `consents:${consent.kind}`,
       }),
@@ -55,7 +65,9 @@ export function unanswered(
   const [first] = open.toSorted((a, b) => (a.askedAt < b.askedAt ? -1 : 1));
   if (first === undefined) return outdated;
   const since = dayOf(first.askedAt);
-  const due = order.held ? null : reminderDue(since, day, reminderDays);
+  // Each text has a ladder of its own; the one whose day came last asks for the day.
+  const days = open.flatMap((consent) => reminderDue(consent, day, reminderDays) ?? []).sort();
+  const due = order.held ? null : (days.at(-1) ?? null);
   const what =
     due === null
       ? `${listed(open)}: asked, no answer yet.`

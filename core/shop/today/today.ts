@@ -1,7 +1,7 @@
-import { consentKinds } from '../../../shared/consents.ts';
 import type { TodayItem } from '../../../shared/contract/today.ts';
 import type { ContractOutputs } from '../../../shared/contract/types.ts';
 import type { OpenShop } from '../../storage/context.ts';
+import { openQuestions } from '../consents/open-questions.ts';
 import type { StoredConsent } from '../consents/stored.ts';
 import { addDays } from '../day.ts';
 import { type OrderFacts, readManyFacts } from '../gates/facts.ts';
@@ -36,13 +36,14 @@ import { unaskedUndershoot } from './undershoots.ts';
 /** More would not be read by anybody; the worst come first. */
 const mostItems = 5000;
 
-/** The newest consent of each kind, where it has no answer. */
 function unansweredOf(consents: readonly StoredConsent[], facts: GateFacts): Unanswered[] {
-  return consentKinds.flatMap((kind) => {
-    const newest = consents.filter((consent) => consent.kind === kind).at(-1);
-    if (newest === undefined || newest.answers.length > 0) return [];
-    return [{ kind, askedAt: newest.asked_at, state: facts.consent(kind) }];
-  });
+  return openQuestions(consents, facts).map(({ consent, state, wasGranted }) => ({
+    kind: consent.kind,
+    askedAt: consent.asked_at,
+    state,
+    remindedAt: consent.reminders.at(-1)?.sent_at ?? null,
+    wasGranted,
+  }));
 }
 
 /** The offer for a weight below the target, while it fits the weighing and there is somebody to ask. */

@@ -126,3 +126,31 @@ export async function withoutNotes(bytes: Uint8Array, name: string): Promise<Pic
     throw refusal(error, name);
   }
 }
+
+export interface PaperPicture {
+  /** JPEG, upright, with nothing the camera noted. */
+  bytes: Uint8Array;
+  widthPx: number;
+  heightPx: number;
+}
+
+/** Longest side of a picture on a paper, pixels: half a page wide at 300 dots an inch. */
+const paperSide = 1100;
+
+/**
+ * A picture to be printed, made from the pixels alone; what one can see through becomes white.
+ * @throws ShopError BAD_INPUT
+ */
+export async function forPaper(bytes: Uint8Array, name: string): Promise<PaperPicture> {
+  try {
+    const { data, info } = await open(bytes)
+      .autoOrient()
+      .resize({ width: paperSide, height: paperSide, fit: 'inside', withoutEnlargement: true })
+      .flatten({ background: '#ffffff' })
+      .jpeg({ quality: copyQuality })
+      .toBuffer({ resolveWithObject: true });
+    return { bytes: data, widthPx: info.width, heightPx: info.height };
+  } catch (error) {
+    throw refusal(error, name);
+  }
+}

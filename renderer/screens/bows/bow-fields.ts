@@ -33,6 +33,9 @@ export const emptyBow: BowFields = {
   moisturePct: null,
   edgeRadiusIn: null,
   lowStretchTips: 'unknown',
+  braceLowIn: null,
+  braceHighIn: null,
+  listedSpecies: 'unknown',
   notes: '',
 };
 

@@ -55,7 +55,16 @@ const groups: readonly Group[] = [
   },
   {
     title: 'Limbs and lengths',
-    keys: ['tipToTipIn', 'profile', 'recurveDepthIn', 'throatToFadeIn', 'limbPadDeg', 'limbs'],
+    keys: [
+      'tipToTipIn',
+      'profile',
+      'recurveDepthIn',
+      'throatToFadeIn',
+      'limbPadDeg',
+      'limbs',
+      'braceLowIn',
+      'braceHighIn',
+    ],
     said: ({ tipToTipIn, limbs: { upper, lower } }) =>
       joined([
         tipToTipIn === null ? '' : `${inchGlyph(tipToTipIn)}" tip to tip`,
@@ -77,7 +86,7 @@ const groups: readonly Group[] = [
   },
   {
     title: 'Wood and tips',
-    keys: ['coreWood', 'moisturePct', 'edgeRadiusIn', 'lowStretchTips'],
+    keys: ['coreWood', 'moisturePct', 'edgeRadiusIn', 'lowStretchTips', 'listedSpecies'],
     said: ({ coreWood }) => coreWood || notYet,
     Fields: WoodFields,
   },

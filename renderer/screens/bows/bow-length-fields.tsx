@@ -7,7 +7,13 @@ import type { BowGroupProps } from './bow-fields.ts';
 import { profileWords } from './bow-words.ts';
 
 const limbNames: Record<Limb, string> = { upper: 'Upper limb', lower: 'Lower limb' };
-type NumberKey = 'tipToTipIn' | 'recurveDepthIn' | 'throatToFadeIn' | 'limbPadDeg';
+type NumberKey =
+  | 'braceLowIn'
+  | 'braceHighIn'
+  | 'tipToTipIn'
+  | 'recurveDepthIn'
+  | 'throatToFadeIn'
+  | 'limbPadDeg';
 
 /** The shape of the bow, unstrung, and how long each limb is. */
 export function LengthFields({ value, set, errors }: BowGroupProps) {
@@ -67,6 +73,13 @@ export function LengthFields({ value, set, errors }: BowGroupProps) {
         ofLimb(limb, 'fadeIn', 'throat to fade, inches'),
         ofLimb(limb, 'limbIn', 'fade to nock, inches'),
       ])}
+      {measured(
+        'braceLowIn',
+        'Lowest brace height, inches',
+        'in',
+        'As the maker gives it, throat of the grip to the string.',
+      )}
+      {measured('braceHighIn', 'Highest brace height, inches', 'in')}
     </FieldGrid>
   );
 }

@@ -8,6 +8,7 @@ import {
   facingWords,
   handWords,
   kindWords,
+  listedSpeciesWords,
   lowStretchWords,
   profileWords,
   takeDownWords,
@@ -58,6 +59,13 @@ function limbFacts({ limbs }: BowFields): [string, string][] {
   ];
 }
 
+function braceText({ braceLowIn: low, braceHighIn: high }: BowFields): string {
+  if (low === null && high === null) return '';
+  if (low === null) return `up to ${inches(high)}`;
+  if (high === null) return `from ${inches(low)}`;
+  return low === high ? inches(low) : `${inches(low)} to ${inches(high)}`;
+}
+
 /** Everything known of a bow, as name and value. */
 export function bowFacts(bow: BowFields): [string, string][] {
   return [
@@ -80,6 +88,8 @@ export function bowFacts(bow: BowFields): [string, string][] {
     ['Moisture', bow.moisturePct === null ? '' : `${decimal(bow.moisturePct)} %`],
     ['Edge radius', inches(bow.edgeRadiusIn)],
     ['Low-stretch string', wordOf(lowStretchWords, bow.lowStretchTips)],
+    ['Brace height', braceText(bow)],
+    ['Listed species', wordOf(listedSpeciesWords, bow.listedSpecies)],
     ['Notes', bow.notes],
   ];
 }

@@ -3,7 +3,7 @@ import { takesMoisture } from '../../../shared/bow-checks.ts';
 import { FieldGrid } from '../../parts/fields.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import type { BowGroupProps } from './bow-fields.ts';
-import { lowStretchWords } from './bow-words.ts';
+import { listedSpeciesWords, lowStretchWords } from './bow-words.ts';
 
 /** The wood inside, the edges, and what string the tips bear. */
 export function WoodFields({ value, set, errors }: BowGroupProps) {
@@ -38,6 +38,13 @@ export function WoodFields({ value, set, errors }: BowGroupProps) {
         data={lowStretchWords}
         value={value.lowStretchTips}
         onChange={(lowStretchTips) => lowStretchTips && set({ lowStretchTips })}
+      />
+      <Select
+        label="Wood or horn of a listed species"
+        description="Species whose trade is controlled, e.g. under CITES."
+        data={listedSpeciesWords}
+        value={value.listedSpecies}
+        onChange={(listedSpecies) => listedSpecies && set({ listedSpecies })}
       />
     </FieldGrid>
   );

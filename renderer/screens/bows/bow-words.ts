@@ -52,6 +52,13 @@ export const profileWords = [
   { value: 'unknown', label: 'Not known' },
 ] as const;
 
+/** Species whose trade is controlled, e.g. under CITES: a parcel over a border may need papers. */
+export const listedSpeciesWords = [
+  { value: 'none', label: 'None in this bow' },
+  { value: 'listed', label: 'Listed: papers may be needed at a border' },
+  { value: 'unknown', label: 'Not known' },
+] as const;
+
 export const lowStretchWords = [
   { value: 'yes', label: 'Tips bear it' },
   { value: 'no', label: 'Never: the tips do not bear it' },

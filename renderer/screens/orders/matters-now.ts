@@ -5,7 +5,6 @@ import type { FormPlace } from './open-forms.ts';
 export type Order = Pick<
   OrderDetail,
   | 'arrival'
-  | 'consents'
   | 'findings'
   | 'holds'
   | 'incidents'
@@ -13,7 +12,7 @@ export type Order = Pick<
   | 'services'
   | 'tasks'
   | 'undershoot'
-> & { card: Pick<OrderDetail['card'], 'stage' | 'goingHome' | 'customerId' | 'route'> };
+> & { card: Pick<OrderDetail['card'], 'stage' | 'goingHome' | 'customerId' | 'route' | 'waitingConsents'> };
 
 /** Stages whose work is done in a section, whether the next gate misses something there or not. */
 const worked: Partial<Record<FormPlace, readonly Stage[]>> = {
@@ -25,6 +24,7 @@ const worked: Partial<Record<FormPlace, readonly Stage[]>> = {
   inscription: ['requested', 'in-mail', 'arrived', 'finish'],
   'final-check': ['final-check'],
   shipping: ['packed'],
+  price: ['requested', 'in-mail', 'arrived', 'final-check', 'packed'],
 };
 
 /** Something there waits, in whatever stage the order stands. */
@@ -39,7 +39,7 @@ function isWaiting(place: FormPlace, order: Order): boolean {
     case 'incidents':
       return order.incidents.some(({ settledAt }) => settledAt === null);
     case 'consents':
-      return order.consents.some(({ state }) => state === 'waiting');
+      return order.card.waitingConsents > 0;
     case 'hold':
       return order.holds.some(({ releasedAt }) => releasedAt === null);
     case 'tasks':

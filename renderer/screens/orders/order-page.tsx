@@ -15,11 +15,13 @@ import { History } from './history/history.tsx';
 import { Holds } from './holds/holds.tsx';
 import { Incidents } from './incidents/incidents.tsx';
 import { Inscription } from './inscription/inscription.tsx';
+import { Messages } from './messages/messages.tsx';
 import { NextStep } from './next/next-step.tsx';
 import { OrderLoader } from './order-loader.tsx';
 import classes from './order-page.module.css';
 import { OrderPapers } from './papers/order-papers.tsx';
 import { Photos } from './photos/photos.tsx';
+import { Price } from './price/price.tsx';
 import { Shipping } from './shipping/shipping.tsx';
 import { OrderTasks } from './tasks/tasks.tsx';
 import { Undershoot } from './undershoot/undershoot.tsx';
@@ -52,6 +54,7 @@ function OrderBody({ order }: { order: OrderDetail }) {
           <Findings />
           <Incidents />
           <Consents />
+          <Messages />
           <Inscription />
           <WeightStory />
           <Undershoot />
@@ -65,6 +68,7 @@ function OrderBody({ order }: { order: OrderDetail }) {
           <CustomerFacts />
           <BowFacts />
           <JobFacts />
+          <Price />
           <Holds />
           <OrderTasks />
           <OrderPapers />

@@ -7,6 +7,7 @@ import { api, orpc } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { CommandError } from '../../parts/command-error.tsx';
 import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
+import { CompareNote } from './compare-note.tsx';
 import { type HandOver, handToViewer, openTab, saveFile } from './hand-over.ts';
 import { HandOverNote } from './hand-over-note.tsx';
 import { PaperPreview } from './paper-preview.tsx';
@@ -17,6 +18,8 @@ interface PaperDialogProps {
   kind: Paper['kind'];
   orderId: string;
   number: string;
+  /** The paper that is made again, in its size and copy. */
+  again?: Pick<Paper, 'id' | 'format' | 'copy'>;
   onIssued: () => void;
   onClose: () => void;
 }
@@ -42,12 +45,15 @@ function PaperBody({
   kind,
   orderId,
   number,
+  again,
   onIssued,
   usual,
 }: PaperDialogProps & { usual: readonly Paper['format'][] }) {
   const { formats, copies } = paperChoices[kind];
-  const [format, setFormat] = useState(formats.find((each) => usual.includes(each)) ?? formats[0]);
-  const [copy, setCopy] = useState(copies[0]);
+  const [format, setFormat] = useState(
+    again?.format ?? formats.find((each) => usual.includes(each)) ?? formats[0],
+  );
+  const [copy, setCopy] = useState(again?.copy ?? copies[0]);
   const [result, setResult] = useState<HandOver | null>(null);
   const issue = useCommand(api.papers.issue, { onDone: onIssued });
   const choice = { orderId, aboutId: null, kind, format, copy };
@@ -96,6 +102,7 @@ function PaperBody({
           Save
         </Button>
       </div>
+      {again === undefined ? null : <CompareNote id={again.id} />}
       <CommandError command={issue} />
       <HandOverNote result={result} />
       {preview.isPending ? <BusyNote>Making the paper ...</BusyNote> : null}

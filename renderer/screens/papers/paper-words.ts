@@ -1,4 +1,4 @@
-import type { PaperCopy, PaperFormat } from '../../../shared/papers.ts';
+import type { PaperCopy, PaperFormat, PaperGroup } from '../../../shared/papers.ts';
 
 export const formatLabels: Record<PaperFormat, string> = {
   letter: 'Letter',
@@ -14,4 +14,10 @@ export const copyLabels: Record<PaperCopy, string> = {
   office: 'Office copy',
   parcel: 'Parcel copy',
   customer: 'Customer copy',
+};
+
+export const groupLabels: Record<PaperGroup, string> = {
+  customer: 'For the customer',
+  bench: 'For the bench',
+  parcel: 'For the parcel',
 };

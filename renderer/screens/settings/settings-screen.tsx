@@ -2,17 +2,25 @@ import { Tabs } from '@mantine/core';
 import { useSearchParams } from 'wouter';
 import { useWho } from '../../api/who.ts';
 import { Page } from '../../parts/page.tsx';
+import { BenchPolicy } from './bench-policy.tsx';
 import { Carriers } from './carriers.tsx';
 import { DataFolder } from './data-folder.tsx';
+import { Marking } from './marking.tsx';
 import { People } from './people.tsx';
+import { Prices } from './prices.tsx';
 import { Scales } from './scales.tsx';
 import { Shop } from './shop.tsx';
+import { Wordings } from './wordings.tsx';
 
 const tabs = [
   { value: 'shop', label: 'Shop', Body: Shop },
   { value: 'people', label: 'People', Body: People },
   { value: 'scales', label: 'Scales', Body: Scales },
+  { value: 'bench', label: 'Weight bench', Body: BenchPolicy },
   { value: 'carriers', label: 'Carriers', Body: Carriers },
+  { value: 'marking', label: 'Marking', Body: Marking },
+  { value: 'prices', label: 'Prices', Body: Prices },
+  { value: 'wordings', label: 'Wordings', Body: Wordings },
   { value: 'data', label: 'Data folder', Body: DataFolder },
 ] as const;
 

@@ -52,12 +52,14 @@ const allThere: GateFacts = {
   afterSandingWeighed: true,
   undershootOffered: true,
   measured: [{ drawIn: 28, forceLbf: 45.2 }],
+  markingRoundLbf: 1,
   lastRemovalAt: '2026-03-02T09:00:00.000Z',
   tillerReadAt: '2026-03-02T10:00:00.000Z',
   coated: true,
   lastWorkAt: '2026-03-02T09:00:00.000Z',
   openIncidents: 0,
   parcel: { measured: true, assessed: true, refusals: [], tracking: '9400 1' },
+  balanceCents: 12_000,
 };
 
 const stageOfStep: Partial<Record<Gate, Stage>> = { bite: 'strip-sand' };

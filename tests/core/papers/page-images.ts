@@ -1,8 +1,30 @@
 /** Draws every paper, typical and with very long data, as one PNG a page: `page-images.ts FOLDER`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { beforeAfterPdf } from '../../../core/papers/before-after.ts';
+import { bowLabelPdf } from '../../../core/papers/bow-label.ts';
+import { consentFormPdf } from '../../../core/papers/consent-form.ts';
+import { inscriptionProofPdf } from '../../../core/papers/inscription-proof.ts';
+import { markingTemplatePdf } from '../../../core/papers/marking-template.ts';
+import { pricePaperPdf } from '../../../core/papers/price-paper.ts';
 import { shippingTagPdf } from '../../../core/papers/shipping-tag.ts';
 import { workOrderPdf } from '../../../core/papers/work-order.ts';
+import { beforeAfterLong, beforeAfterSample, beforeAfterShortest } from './before-after-samples.ts';
+import { consentLong, consentSigned, consentWaiting } from './consent-form-samples.ts';
+import {
+  labelLong,
+  labelSample,
+  proofLong,
+  proofSample,
+  proofShortest,
+} from './inscription-samples.ts';
+import { markingLong, markingSample, markingShortest } from './marking-samples.ts';
+import {
+  estimateSample,
+  estimateShortest,
+  receiptLong,
+  receiptSample,
+} from './price-paper-samples.ts';
 import { pagesOf, raster } from './read-back.ts';
 import {
   tagLong,
@@ -16,12 +38,32 @@ import {
 const [folder = 'tests/output/papers'] = process.argv.slice(2);
 mkdirSync(folder, { recursive: true });
 const papers = {
+  'marking template letter': await markingTemplatePdf(markingSample),
+  'marking template a4 shortest': await markingTemplatePdf({ ...markingShortest, format: 'a4' }),
+  'marking template letter long': await markingTemplatePdf(markingLong),
+  'marking template one page': await markingTemplatePdf({ ...markingSample, format: 'long' }),
+  'before after letter': await beforeAfterPdf(beforeAfterSample),
+  'before after a4 shortest': await beforeAfterPdf({ ...beforeAfterShortest, format: 'a4' }),
+  'before after letter long': await beforeAfterPdf(beforeAfterLong),
   'work order letter office': await workOrderPdf(workOrderSample),
   'work order letter bench': await workOrderPdf({ ...workOrderSample, copy: 'bench' }),
   'work order a4 bench': await workOrderPdf({ ...workOrderSample, format: 'a4', copy: 'bench' }),
   'work order a4 empty': await workOrderPdf(workOrderEmpty),
   'work order a4 long': await workOrderPdf(workOrderLong),
   'work order letter long': await workOrderPdf({ ...workOrderLong, format: 'letter' }),
+  'inscription proof letter': await inscriptionProofPdf(proofSample),
+  'inscription proof a4 shortest': await inscriptionProofPdf({ ...proofShortest, format: 'a4' }),
+  'inscription proof letter long': await inscriptionProofPdf(proofLong),
+  'lettering guide letter': await bowLabelPdf(labelSample),
+  'lettering guide a4 long': await bowLabelPdf({ ...labelLong, format: 'a4' }),
+  'bow label': await bowLabelPdf({ ...labelSample, format: 'label' }),
+  'consent form letter': await consentFormPdf(consentWaiting),
+  'consent form a4 signed': await consentFormPdf({ ...consentSigned, format: 'a4' }),
+  'consent form a4 long': await consentFormPdf(consentLong),
+  'estimate letter': await pricePaperPdf(estimateSample),
+  'estimate letter shortest': await pricePaperPdf(estimateShortest),
+  'receipt a4': await pricePaperPdf({ ...receiptSample, format: 'a4' }),
+  'receipt a4 long': await pricePaperPdf(receiptLong),
   'shipping tag 4x6': await shippingTagPdf(tagSample),
   'shipping tag 4x6 unsafe': await shippingTagPdf(tagUnsafe),
   'shipping tag 4x6 long': await shippingTagPdf({ ...tagLong, format: '4x6' }),

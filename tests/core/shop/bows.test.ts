@@ -31,6 +31,9 @@ const whole: BowFields = {
   coreWood: 'red elm',
   edgeRadiusIn: 0.0625,
   lowStretchTips: 'no',
+  braceLowIn: 7.25,
+  braceHighIn: 7.75,
+  listedSpecies: 'listed',
 };
 
 test.each([
@@ -68,6 +71,7 @@ test.each<[string, string, BowFields]>([
   ['faces.back.glassNowIn', 'needs a facing of E-glass', face('back', { facing: 'carbon' })],
   ['faces.back.facing', 'all-wood', { ...bowFields, construction: 'all-wood' }],
   ['faces.back.facing', 'glass-laminated', { ...wood, construction: 'glass-laminated' }],
+  ['braceHighIn', 'cannot be under the lowest', { ...bowFields, braceLowIn: 8, braceHighIn: 7 }],
   ['moisturePct', 'Moisture', { ...bowFields, moisturePct: 9 }],
   ['tipToTipIn', 'together', { ...whole, tipToTipIn: 66 }],
   ['recurveDepthIn', 'recurve profile', { ...whole, profile: 'straight' }],

@@ -16,7 +16,9 @@ import {
   costChangeCents,
   knownContact,
   possibleAnswers,
+  signatureToSend,
 } from './answer-fields.ts';
+import { unsigned } from './signature-fields.ts';
 
 const answerWords: Record<Answer, string> = {
   granted: 'Granted: the customer said yes to this text',
@@ -44,6 +46,8 @@ function AnswerForm({ consent, onDone }: { consent: Consent; onDone: () => void 
     contact: knownContact('phone', order.customer),
     words: '',
     costChange: '',
+    signed: unsigned,
+    attachmentId: null,
   }));
   const [isTried, setTried] = useState(false);
   const command = useOrderCommand(api.consents.answer, onDone);
@@ -51,7 +55,7 @@ function AnswerForm({ consent, onDone }: { consent: Consent; onDone: () => void 
   const errors = { ...command.details, ...(isTried ? answerErrors(fields) : {}) };
   const send = () => {
     setTried(true);
-    const { answer, costChange, answeredAt, ...rest } = fields;
+    const { answer, costChange, answeredAt, signed: _, ...rest } = fields;
     const cents = costChangeCents(costChange);
     if (answer === null || cents === null || Object.keys(answerErrors(fields)).length > 0) return;
     void command.run({
@@ -61,6 +65,7 @@ function AnswerForm({ consent, onDone }: { consent: Consent; onDone: () => void 
       ...rest,
       answeredAt: new Date(answeredAt).toISOString(),
       costChangeCents: cents,
+      signature: signatureToSend(fields),
     });
   };
   return (
@@ -90,7 +95,13 @@ function AnswerForm({ consent, onDone }: { consent: Consent; onDone: () => void 
           <Radio key={value} value={value} mt="sm" label={answerWords[value]} />
         ))}
       </Radio.Group>
-      <AnswerEvidence fields={fields} set={set} errors={errors} customer={order.customer} />
+      <AnswerEvidence
+        fields={fields}
+        set={set}
+        errors={errors}
+        customer={order.customer}
+        orderId={order.card.id}
+      />
     </FormBox>
   );
 }

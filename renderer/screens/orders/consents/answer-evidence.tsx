@@ -3,6 +3,8 @@ import { channelLabels, channels } from '../../../../shared/consents.ts';
 import type { Customer } from '../../../../shared/contract/customers.ts';
 import { FieldGrid } from '../../../parts/fields.tsx';
 import { type AnswerFields, knownContact } from './answer-fields.ts';
+import { AnswerFile } from './answer-file.tsx';
+import { SignaturePad } from './signature-pad.tsx';
 
 const channelWords = channels.map((value) => ({ value, label: channelLabels[value] }));
 
@@ -11,10 +13,11 @@ interface AnswerEvidenceProps {
   set: (part: Partial<AnswerFields>) => void;
   errors: Record<string, string>;
   customer: Customer | null;
+  orderId: string;
 }
 
 /** When, by whom, how, and in which words the customer answered. */
-export function AnswerEvidence({ fields, set, errors, customer }: AnswerEvidenceProps) {
+export function AnswerEvidence({ fields, set, errors, customer, orderId }: AnswerEvidenceProps) {
   const isAfar = fields.channel !== 'in-person';
   return (
     <>
@@ -66,13 +69,28 @@ export function AnswerEvidence({ fields, set, errors, customer }: AnswerEvidence
         />
       </FieldGrid>
       <Textarea
-        label="Words agreed"
+        label={fields.channel === 'email' ? 'Words of the message, pasted' : 'Words agreed'}
         required={isAfar}
         maxLength={2000}
         value={fields.words}
         error={errors.words}
         onChange={(event) => set({ words: event.currentTarget.value })}
       />
+      {isAfar ? null : (
+        <SignaturePad
+          value={fields.signed}
+          onChange={(signed) => set({ signed })}
+          error={errors.signature}
+        />
+      )}
+      {fields.channel === 'phone' ? null : (
+        <AnswerFile
+          orderId={orderId}
+          value={fields.attachmentId}
+          onChange={(attachmentId) => set({ attachmentId })}
+          error={errors.attachmentId}
+        />
+      )}
     </>
   );
 }

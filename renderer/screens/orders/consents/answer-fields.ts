@@ -2,6 +2,7 @@ import type { Answer, Channel } from '../../../../shared/consents.ts';
 import type { Consent } from '../../../../shared/contract/consents.ts';
 import type { Customer } from '../../../../shared/contract/customers.ts';
 import { centsFrom } from '../../../parts/days.ts';
+import { isBegun, type SignedBy, signatureOf } from './signature-fields.ts';
 
 export interface AnswerFields {
   answer: Answer | null;
@@ -13,6 +14,9 @@ export interface AnswerFields {
   words: string;
   /** Dollars as typed, with a minus when the price goes down. */
   costChange: string;
+  signed: SignedBy;
+  /** A file of the order that shows the answer. */
+  attachmentId: string | null;
 }
 
 /** Number or address the customer is known under on this channel. */
@@ -51,7 +55,25 @@ export function answerErrors(fields: AnswerFields): Record<string, string> {
     }
     if (fields.words.trim() === '') errors.words = 'Write down the words agreed.';
   }
+  const signing = signatureTrouble(fields);
+  if (signing !== null) errors.signature = signing;
   if (costChangeCents(fields.costChange) === null)
     errors.costChange = 'An amount like 25 or -12.50.';
   return errors;
+}
+
+/** Who answers yes in person signs, here or on the paper whose scan is attached. */
+function signatureTrouble({ channel, answer, signed, answeredBy, attachmentId }: AnswerFields) {
+  if (channel !== 'in-person') return null;
+  const isNeeded = answer === 'granted' && attachmentId === null;
+  if (!isNeeded && !isBegun(signed)) return null;
+  const made = signatureOf(signed, answeredBy);
+  return 'wrong' in made ? made.wrong : null;
+}
+
+/** The signature to send; none where nobody signs on this screen. */
+export function signatureToSend({ channel, signed, answeredBy }: AnswerFields) {
+  if (channel !== 'in-person' || !isBegun(signed)) return null;
+  const made = signatureOf(signed, answeredBy);
+  return 'is' in made ? made.is : null;
 }

@@ -1,7 +1,12 @@
 import { Autocomplete, Button, CopyButton, Modal, Select, Textarea } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import { type ConsentKind, consentKinds, consentLabels } from '../../../../shared/consents.ts';
+import {
+  type ConsentKind,
+  consentKinds,
+  consentLabels,
+  consentTextMax,
+} from '../../../../shared/consents.ts';
 import { api, orpc } from '../../../api/client.ts';
 import { FormBox } from '../../../parts/form-box.tsx';
 import { BusyNote, ErrorNote } from '../../../parts/notes.tsx';
@@ -46,7 +51,16 @@ function AskForm({ first, onDone }: { first: ConsentKind; onDone: () => void }) 
       onCancel={onDone}
       onSubmit={() => {
         setTried(true);
-        if (!isThin && askedHow.trim() !== '') void command.run({ orderId, kind, text, askedHow });
+        if (!isThin && askedHow.trim() !== '')
+          void command.run({
+            orderId,
+            kind,
+            text,
+            askedHow,
+            ...(proposal.data === undefined
+              ? {}
+              : { wordingVersion: proposal.data.wordingVersion }),
+          });
       }}
     >
       <Select
@@ -69,7 +83,9 @@ function AskForm({ first, onDone }: { first: ConsentKind; onDone: () => void }) 
             label="Text the customer reads or hears, word for word"
             description="Change it as you like; the lines that say what it is about must stay."
             required
-            maxLength={8000}
+            maxLength={consentTextMax}
+            autosize
+            maxRows={24}
             minRows={8}
             value={text}
             error={errors.text}

@@ -1,4 +1,5 @@
 import { Button } from '@mantine/core';
+import { useState } from 'react';
 import {
   type ConsentState,
   channelLabels,
@@ -6,10 +7,12 @@ import {
   consentStateLabels,
 } from '../../../../shared/consents.ts';
 import type { Consent } from '../../../../shared/contract/consents.ts';
-import { momentText, moneyText } from '../../../parts/days.ts';
+import { fullDay, momentText, moneyText } from '../../../parts/days.ts';
 import { Fold } from '../../../parts/fold.tsx';
 import { Mark, type MarkKind } from '../../../parts/mark.tsx';
 import classes from '../order-page.module.css';
+import { RemindForm } from './remind-form.tsx';
+import { SignatureShown } from './signature-pad.tsx';
 
 const marks: Record<ConsentState, MarkKind> = {
   waiting: 'attention',
@@ -34,7 +37,64 @@ function Answer({ answer }: { answer: Consent['answers'][number] }) {
       {costChangeText(answer.costChangeCents)}
       {answer.words === '' ? '' : `: "${answer.words}"`}
       <span className={classes.quiet}> Written down by {answer.recordedBy}.</span>
+      {answer.attachment === null ? null : (
+        <span className={classes.quiet}> Shown by {answer.attachment.fileName}.</span>
+      )}
     </p>
+  );
+}
+
+/** Whether the text kept is the one that was asked. */
+function Verified({ consent }: { consent: Consent }) {
+  const { verified, textSha256, wordingVersion } = consent;
+  const isSame = verified.text && verified.subject && verified.answers;
+  const from = wordingVersion === 0 ? 'built-in wording' : `wording version ${wordingVersion}`;
+  return (
+    <>
+      {isSame ? (
+        <Mark kind="done">Text as it was asked, checked against its hash</Mark>
+      ) : (
+        <Mark kind="stop">
+          This is not the text that was asked: its hash differs. It counts for nothing. Restore the
+          records from a backup, or ask again.
+        </Mark>
+      )}
+      <p className={classes.quiet} style={{ overflowWrap: 'anywhere' }}>
+        From the {from}. SHA-256 {textSha256}
+      </p>
+    </>
+  );
+}
+
+/** Reminders that went out, and the way to record one. */
+function Reminders({ consent, mayRemind }: { consent: Consent; mayRemind: boolean }) {
+  const [isOpen, setOpen] = useState(false);
+  const { reminders, remindOn, state } = consent;
+  return (
+    <>
+      {reminders.map(({ id, sentAt, how, note, personName }) => (
+        <p key={id} className={classes.quiet} style={{ margin: 0 }}>
+          Reminded {momentText(sentAt)} by {personName}: {how}
+          {note === '' ? '' : `. ${note}`}
+        </p>
+      ))}
+      {remindOn === null ? null : (
+        <p className={classes.quiet} style={{ margin: 0 }}>
+          Next reminder {fullDay(remindOn)}.
+        </p>
+      )}
+      {isOpen ? <RemindForm consent={consent} onDone={() => setOpen(false)} /> : null}
+      {state !== 'waiting' || !mayRemind || isOpen ? null : (
+        <Button
+          variant="subtle"
+          px={0}
+          aria-label={`Record a reminder: ${consentLabels[consent.kind]}`}
+          onClick={() => setOpen(true)}
+        >
+          Record a reminder
+        </Button>
+      )}
+    </>
   );
 }
 
@@ -69,10 +129,15 @@ export function ConsentItem({ consent, onAnswer }: ConsentItemProps) {
         Asked {momentText(consent.askedAt)} by {consent.askedBy}: {consent.askedHow}
       </p>
       {consent.answers.map((answer) => (
-        <Answer key={answer.id} answer={answer} />
+        <div key={answer.id}>
+          <Answer answer={answer} />
+          {answer.signature === null ? null : <SignatureShown signature={answer.signature} />}
+        </div>
       ))}
+      <Reminders consent={consent} mayRemind={onAnswer !== null} />
       <Fold title="The text that was asked" hasRule={false}>
         <p className={classes.words}>{consent.text}</p>
+        <Verified consent={consent} />
       </Fold>
     </li>
   );

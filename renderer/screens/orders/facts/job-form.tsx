@@ -1,12 +1,19 @@
 import { useState } from 'react';
+import type { OrderFields } from '../../../../shared/contract/orders.ts';
 import { api } from '../../../api/client.ts';
 import { FormBox } from '../../../parts/form-box.tsx';
 import { Mark } from '../../../parts/mark.tsx';
+import { VoidsNote } from '../consents/voids-note.tsx';
 import type { Opening } from '../open-forms.ts';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
 import { jobErrors, jobFacts, jobLabels, jobOf, rebase } from './job-fields.ts';
 import { JobInputs } from './job-inputs.tsx';
+
+/** What an approval may rest on. */
+function agreedPart({ services, targetWeightLbf, targetDrawIn, estimateCents }: OrderFields) {
+  return { services, targetWeightLbf, targetDrawIn, estimateCents };
+}
 
 /**
  * Changes the job. When somebody else saves meanwhile, what they changed is taken over under the
@@ -61,8 +68,12 @@ export function JobForm({ opening }: { opening: Opening }) {
         job={mine}
         set={(part) => setMine((now) => ({ ...now, ...part }))}
         errors={errors}
+        hasPriceLines={order.price.lines.length > 0}
         style={order.customer?.shootingStyle ?? 'unknown'}
       />
+      {Object.keys(jobErrors(mine)).length > 0 ? null : (
+        <VoidsNote orderId={order.card.id} change={agreedPart(mine)} />
+      )}
     </FormBox>
   );
 }

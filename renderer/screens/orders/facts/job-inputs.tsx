@@ -12,10 +12,12 @@ interface JobInputsProps {
   set: (part: Partial<OrderFields>) => void;
   errors: Record<string, string>;
   style: Customer['shootingStyle'];
+  /** The price is made up of lines, which alone say what it comes to. */
+  hasPriceLines?: boolean;
 }
 
 /** What shall be done to the bow, by when and for how much. */
-export function JobInputs({ job, set, errors, style }: JobInputsProps) {
+export function JobInputs({ job, set, errors, style, hasPriceLines = false }: JobInputsProps) {
   const notes = (key: 'shipTo' | 'privateNotes' | 'customerNotes', label: string, max: number) => (
     <Textarea
       label={label}
@@ -75,12 +77,14 @@ export function JobInputs({ job, set, errors, style }: JobInputsProps) {
           error={errors.promisedOn}
           onChange={(event) => set({ promisedOn: event.currentTarget.value || null })}
         />
-        <MoneyField
-          label="Estimate, dollars"
-          value={job.estimateCents}
-          error={errors.estimateCents}
-          onChange={(estimateCents) => set({ estimateCents })}
-        />
+        {hasPriceLines ? null : (
+          <MoneyField
+            label="Estimate, dollars"
+            value={job.estimateCents}
+            error={errors.estimateCents}
+            onChange={(estimateCents) => set({ estimateCents })}
+          />
+        )}
       </FieldGrid>
       {notes('shipTo', "Ship to, if not the customer's address", 600)}
       {notes('customerNotes', 'Notes the customer may read', 4000)}

@@ -6,6 +6,7 @@ import { Mark } from '../../../parts/mark.tsx';
 import type { Opening } from '../open-forms.ts';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
+import { ComposeButtons } from './compose-buttons.tsx';
 
 /** Changes the lines. Somebody else's change in the meantime is shown, never written over unseen. */
 export function InscriptionForm({ opening }: { opening: Opening }) {
@@ -29,6 +30,11 @@ export function InscriptionForm({ opening }: { opening: Opening }) {
         if (!isOvertaken) void command.run({ id, rowVersion, inscription: lines });
       }}
     >
+      <ComposeButtons
+        onAdd={(line) =>
+          setLines((now) => (now.trim() === '' ? line : `${now.trimEnd()}\n${line}`))
+        }
+      />
       <Textarea
         label="Exactly as it shall read, line by line"
         description={'For example AMO 66" on one line and 45# @ 28" on the next.'}

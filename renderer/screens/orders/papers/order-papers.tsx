@@ -1,12 +1,20 @@
-import { Button } from '@mantine/core';
+import { Button, Menu } from '@mantine/core';
+import { IconChevronDown } from '@tabler/icons-react';
 import { useEffect, useState } from 'react';
 import type { Paper } from '../../../../shared/contract/papers.ts';
-import { paperChoices, paperKind, paperKinds } from '../../../../shared/papers.ts';
+import {
+  type PaperGroup,
+  paperChoices,
+  paperGroupOf,
+  paperGroups,
+  paperKind,
+  paperKinds,
+} from '../../../../shared/papers.ts';
 import { momentText } from '../../../parts/days.ts';
 import { Fold } from '../../../parts/fold.tsx';
 import { Mark } from '../../../parts/mark.tsx';
 import { PaperDialog } from '../../papers/paper-dialog.tsx';
-import { copyLabels, formatLabels } from '../../papers/paper-words.ts';
+import { copyLabels, formatLabels, groupLabels } from '../../papers/paper-words.ts';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { OrderSection } from '../order-section.tsx';
@@ -39,6 +47,33 @@ function PaperLines({ papers }: { papers: readonly Paper[] }) {
   );
 }
 
+interface PaperMenuProps {
+  group: PaperGroup;
+  onChoose: (kind: Paper['kind']) => void;
+}
+
+/** One button a group; its papers in a menu. */
+function PaperMenu({ group, onChoose }: PaperMenuProps) {
+  return (
+    <Menu position="bottom-start">
+      <Menu.Target>
+        <Button variant="default" rightSection={<IconChevronDown size={18} aria-hidden="true" />}>
+          {groupLabels[group]}
+        </Button>
+      </Menu.Target>
+      <Menu.Dropdown>
+        {orderPapers
+          .filter((kind) => paperGroupOf(kind) === group)
+          .map((kind) => (
+            <Menu.Item key={kind} mih={44} onClick={() => onChoose(kind)}>
+              {paperChoices[kind].label}
+            </Menu.Item>
+          ))}
+      </Menu.Dropdown>
+    </Menu>
+  );
+}
+
 /** Papers of this order: what went out, and the way to make more. */
 export function OrderPapers() {
   const { order, opened, close } = useOrder();
@@ -53,10 +88,8 @@ export function OrderPapers() {
   return (
     <OrderSection place="papers" title="Papers">
       <div className={classes.buttons} style={{ marginBottom: 12 }}>
-        {orderPapers.map((each) => (
-          <Button key={each} variant="default" onClick={() => setKind(each)}>
-            {paperChoices[each].label}
-          </Button>
+        {paperGroups.map((group) => (
+          <PaperMenu key={group} group={group} onChoose={setKind} />
         ))}
       </div>
       {papers.length === 0 ? (

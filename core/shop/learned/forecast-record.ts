@@ -1,0 +1,69 @@
+import type { ForecastJob } from '../../../shared/contract/learned.ts';
+import type { ContractOutputs } from '../../../shared/contract/types.ts';
+import { difference } from '../../../shared/measure.ts';
+import { sandings } from '../../../shared/weight-plan.ts';
+import type { OpenShop } from '../../storage/context.ts';
+import { benchPolicyOf } from '../bench-policy/policy.ts';
+import { bowLine } from '../bows/bow-line.ts';
+import { dayOf } from '../day.ts';
+import { arrivalWeightOf, endWeightOf } from './closed-job.ts';
+import { allowanceFrom, effectivenessFrom, usualAllowance, usualEffectiveness } from './figures.ts';
+import { type ClosedJob, closedJobs } from './jobs.ts';
+
+/** What a band promises. */
+const promisedPart = 0.8;
+
+/** One closed job as the owner reads it; null where it was never weighed after sanding. */
+export function forecastJobOf(job: ClosedJob): ForecastJob | null {
+  const { order, plan, rows } = job;
+  const measuredLbf = endWeightOf(rows);
+  if (measuredLbf === null) return null;
+  const arrivalLbf = arrivalWeightOf(rows);
+  return {
+    orderId: order.id,
+    orderNumber: order.number,
+    closedOn: dayOf(order.stage_since),
+    bowName: bowLine(job.bow),
+    construction: job.construction,
+    drawIn: plan.draw_in,
+    arrivalLbf,
+    targetLbf: plan.target_lbf,
+    forecastLbf: plan.forecast_lbf,
+    bandLbf: [plan.forecast_low_lbf, plan.forecast_high_lbf],
+    measuredLbf,
+    isInside: measuredLbf >= plan.forecast_low_lbf && measuredLbf <= plan.forecast_high_lbf,
+    measuredDropLbf: difference(arrivalLbf, measuredLbf),
+    forecastDropLbf: difference(arrivalLbf, plan.forecast_lbf),
+    allowanceThou: job.allowanceThou,
+    sanding: job.sanding,
+    effectiveness: job.effectiveness,
+  };
+}
+
+/** @see contract.learned.forecastRecord */
+export async function forecastRecord(
+  shop: OpenShop,
+): Promise<ContractOutputs['learned']['forecastRecord']> {
+  const closed = await closedJobs(shop.read);
+  const policy = await benchPolicyOf(shop.read);
+  const jobs = closed.map(forecastJobOf).filter((job) => job !== null);
+  const constructions = new Set(closed.map((job) => job.construction));
+  return {
+    jobs,
+    inside: jobs.filter(({ isInside }) => isInside).length,
+    promisedPart,
+    allowances: [...constructions].flatMap((construction) =>
+      sandings.map((sanding) => ({
+        construction,
+        sanding,
+        figure: allowanceFrom(closed, { construction, sanding }, policy),
+        usual: usualAllowance(policy, sanding),
+      })),
+    ),
+    effectiveness: (['measured', 'unknown'] as const).map((section) => ({
+      section,
+      figure: effectivenessFrom(closed, section),
+      usual: usualEffectiveness(section),
+    })),
+  };
+}

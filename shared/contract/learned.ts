@@ -1,0 +1,65 @@
+import { construction } from '../bows.ts';
+import { day, drawIn, id, line } from '../fields.ts';
+import { learnedFigure, sanding } from '../weight-plan.ts';
+import { z } from '../zod.ts';
+import { nothing, officeRoles, query } from './base.ts';
+
+/** One closed job: what the plan said, and what the scale said at the end. */
+export const forecastJob = z.object({
+  orderId: id,
+  orderNumber: line(20),
+  closedOn: day,
+  bowName: line(300),
+  construction,
+  drawIn,
+  arrivalLbf: z.number(),
+  targetLbf: z.number(),
+  /** After sanding, as the plan had it, with the band that eight in ten such bows end in. */
+  forecastLbf: z.number(),
+  bandLbf: z.tuple([z.number(), z.number()]),
+  measuredLbf: z.number(),
+  isInside: z.boolean(),
+  /** Measured drop from arrival, and what the plan said it would be, lbf. */
+  measuredDropLbf: z.number(),
+  forecastDropLbf: z.number(),
+  /** Null where the job has no weighing on both sides of its sanding, or no measured bite. */
+  allowanceThou: z.number().nullable(),
+  sanding: sanding.nullable(),
+  effectiveness: z.number().nullable(),
+});
+export type ForecastJob = z.infer<typeof forecastJob>;
+
+export const learned = {
+  /** How the shop's forecasts have fared, and what its closed jobs teach. */
+  forecastRecord: query(officeRoles)
+    .input(nothing)
+    .output(
+      z.object({
+        /** Newest first. */
+        jobs: z.array(forecastJob).max(500),
+        inside: z.int(),
+        /** What a band promises: eight in ten. */
+        promisedPart: z.number(),
+        allowances: z
+          .array(
+            z.object({
+              construction,
+              sanding,
+              /** Thousandths off each face. */
+              figure: learnedFigure,
+              usual: z.object({ mean: z.number(), sd: z.number() }),
+            }),
+          )
+          .max(20),
+        effectiveness: z
+          .array(
+            z.object({
+              section: z.enum(['measured', 'unknown']),
+              figure: learnedFigure,
+              usual: z.object({ mean: z.number(), sd: z.number() }),
+            }),
+          )
+          .max(4),
+      }),
+    ),
+};
