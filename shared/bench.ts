@@ -17,3 +17,19 @@ export const removalMethodLabels: Record<RemovalMethod, string> = {
 export const stringTracks = ['left', 'centre', 'right'] as const;
 export const stringTrack = z.enum(stringTracks);
 export type StringTrack = (typeof stringTracks)[number];
+export const stringTrackLabels: Record<StringTrack, string> = {
+  left: 'to the left',
+  centre: 'down the middle',
+  right: 'to the right',
+};
+
+/** What is looked for after every removal; any of them stops the next bite. */
+export const glassSigns = ['showThrough', 'strands', 'runOut', 'exposedCore'] as const;
+export const glassSign = z.enum(glassSigns);
+export type GlassSign = (typeof glassSigns)[number];
+export const glassSignLabels: Record<GlassSign, string> = {
+  showThrough: 'Show-through',
+  strands: 'Lifted strands',
+  runOut: 'Run-out',
+  exposedCore: 'Exposed core',
+};

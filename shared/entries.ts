@@ -73,6 +73,7 @@ const retired = (label: string, where: string): EntryKind => ({
 });
 
 const unpacking = 'This is recorded at the unpacking table.';
+const bench = 'This is recorded at the weight bench.';
 const finalCheck = 'This is recorded in the final check.';
 const shipping = 'This is recorded with the parcel.';
 
@@ -92,18 +93,11 @@ export const entryKinds: Record<EntryItem, EntryKind> = {
     'Measured, or "unknown section, wider band accepted".',
     true,
   ),
-  'plan-accepted': kind('Weight plan accepted', 'Method, stop weight, who decided.', true),
+  'plan-accepted': kind('Weight plan by hand', 'Method, stop weight, who decided.', true),
   'bare-glass': kind('Glass bare or no thinning planned', 'Which of the two.', true),
-  removal: kind('Bite taken', 'Limb, side, stations, per side and in total.', true, 'bite'),
-  'glass-check': kind(
-    'Glass check',
-    'Show-through, lifted strands, run-out, exposed core: none seen.',
-  ),
-  'tiller-read': kind(
-    'Tiller and string track',
-    'Upper minus lower at the fades; where the string runs.',
-    true,
-  ),
+  removal: retired('Bite taken', bench),
+  'glass-check': retired('Glass check', bench),
+  'tiller-read': retired('Tiller and string track', bench),
   'last-grit': kind('Last grit', 'Per section, e.g. limbs 320, riser 220.', true),
   'finish-system': kind('Finish chosen', 'Which finish, which sheet revision.', true),
   air: kind('Air in the finish room', 'Temperature, humidity, surface above dew point.', true),

@@ -20,6 +20,7 @@ export const sections = [
   'arrival',
   'geometry',
   'bench-log',
+  'bench-records',
   'findings',
   'weighings',
   'consents',

@@ -7,6 +7,14 @@ import {
   strikeOutAttachment,
 } from '../shop/attachments/attachments.ts';
 import { attachmentImage, copyToSend } from '../shop/attachments/images.ts';
+import { checkGlass } from '../shop/bench/glass-checks.ts';
+import { noteRemoval } from '../shop/bench/noted-removal.ts';
+import {
+  strikeOutGlassCheck,
+  strikeOutRemoval,
+  strikeOutTiller,
+} from '../shop/bench/strike-out.ts';
+import { readTiller } from '../shop/bench/tiller-readings.ts';
 import { editBenchPolicy, getBenchPolicy } from '../shop/bench-policy/policy.ts';
 import { bowLifeOf } from '../shop/bows/bow-life.ts';
 import { addBow, editBow, getBow, searchBows } from '../shop/bows/bows.ts';
@@ -145,6 +153,26 @@ export const router = os.router({
     life: os.bows.life.handler(({ context, input }) => bowLifeOf(context.signedOn(), input.id)),
     add: os.bows.add.handler(({ context, input }) => addBow(context.signedOn(), input)),
     edit: os.bows.edit.handler(({ context, input }) => editBow(context.signedOn(), input)),
+  },
+  bench: {
+    noteRemoval: os.bench.noteRemoval.handler(({ context, input }) =>
+      noteRemoval(context.signedOn(), input),
+    ),
+    checkGlass: os.bench.checkGlass.handler(({ context, input }) =>
+      checkGlass(context.signedOn(), input),
+    ),
+    readTiller: os.bench.readTiller.handler(({ context, input }) =>
+      readTiller(context.signedOn(), input),
+    ),
+    strikeOutRemoval: os.bench.strikeOutRemoval.handler(({ context, input }) =>
+      strikeOutRemoval(context.signedOn(), input),
+    ),
+    strikeOutGlassCheck: os.bench.strikeOutGlassCheck.handler(({ context, input }) =>
+      strikeOutGlassCheck(context.signedOn(), input),
+    ),
+    strikeOutTiller: os.bench.strikeOutTiller.handler(({ context, input }) =>
+      strikeOutTiller(context.signedOn(), input),
+    ),
   },
   limbSets: {
     add: os.limbSets.add.handler(({ context, input }) => addLimbSet(context.signedOn(), input)),

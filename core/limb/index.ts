@@ -35,7 +35,7 @@ export type { PlanBow, PlanWish } from './plan/bow.ts';
 export { defaultLimits, type PlanLimits } from './plan/limits.ts';
 export { planReduction, planWithoutHinge } from './plan/plan.ts';
 export type { MethodPlan, PlanOptions, ReductionPlan } from './plan/types.ts';
-export { withSandingOf } from './plan/work.ts';
+export { evenCut, withSandingOf } from './plan/work.ts';
 export {
   type BowRemoval,
   bowAfter,
@@ -49,13 +49,15 @@ export type { Solved } from './solved.ts';
 export { type StaticBow, type StaticBowOptions, solveStaticBow } from './static-bow.ts';
 export { type Template, type TemplateLimb, templateOffsets } from './template.ts';
 export { psiFromGpa } from './units.ts';
-export { nextBite } from './workdown/next-bite.ts';
+export { type NextBite, nextBite } from './workdown/next-bite.ts';
+export { type BiteMethod, executionSd, type Tracking } from './workdown/next-bite-candidate.ts';
+export type { Forecast } from './workdown/next-bite-forecast.ts';
 export type { BowResponse } from './workdown/next-bite-response.ts';
 export { bowResponse, withWidths } from './workdown/next-bite-response.ts';
 export { sandingThatFits } from './workdown/next-bite-sanding.ts';
-export { remeasured } from './workdown/remeasured.ts';
+export { calliperSdIn, remeasured } from './workdown/remeasured.ts';
 export { removalSdLbf, type WeighingSpread, weighingSd } from './workdown/spread.ts';
-export { surpriseOf } from './workdown/surprise.ts';
+export { surpriseFromSe, surpriseOf, surpriseOrder } from './workdown/surprise.ts';
 export {
   measuredBareEffectiveness,
   recordRemoval,

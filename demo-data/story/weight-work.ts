@@ -1,3 +1,6 @@
+import { checkGlass } from '../../core/shop/bench/glass-checks.ts';
+import { noteRemoval } from '../../core/shop/bench/noted-removal.ts';
+import { readTiller } from '../../core/shop/bench/tiller-readings.ts';
 import { recordGeometry } from '../../core/shop/bows/geometry.ts';
 import { readOrder } from '../../core/shop/orders/order-row.ts';
 import type { Station } from '../../shared/contract/geometry.ts';
@@ -5,6 +8,21 @@ import { inchFraction } from '../../shared/measure.ts';
 import type { Job } from './job.ts';
 import type { Story } from './tell.ts';
 import { weigh } from './weigh.ts';
+
+const nothingSeen = {
+  showThrough: false,
+  strands: false,
+  runOut: false,
+  exposedCore: false,
+  note: 'Unstrung and looked at.',
+};
+const inTiller = {
+  tillerIn: 0.125,
+  upperTrack: 'centre',
+  lowerTrack: 'centre',
+  braceIn: null,
+  note: '',
+} as const;
 
 const fromFade = [2, 6, 10, 14, 18];
 
@@ -48,9 +66,17 @@ function biteWords(job: Job, place: number, taken: number): string {
 }
 
 async function bite(job: Job, place: number, before: number, after: number): Promise<void> {
-  await job.note('removal', biteWords(job, place, before - after));
-  await job.note('glass-check', 'Unstrung and looked at: no show-through, no lifted strands.');
-  await job.note('tiller-read', `Upper minus lower +1/8" at the fades, string down the middle.`);
+  const { orderId } = job;
+  const taken = await noteRemoval(job.as('bench'), {
+    ...job.command(),
+    orderId,
+    note: biteWords(job, place, before - after),
+  });
+  if (taken.outcome === 'refused') {
+    throw new Error(`${job.bow.key}: ${taken.missing.map(({ sentence }) => sentence).join(' ')}`);
+  }
+  await checkGlass(job.as('bench'), { ...job.command(), orderId, ...nothingSeen });
+  await readTiller(job.as('bench'), { ...job.command(), orderId, ...inTiller });
   await weigh(job, 'work', after);
 }
 

@@ -14,6 +14,7 @@ export const sectionWords: Record<Section, string> = {
   bow: 'Identify the bow',
   arrival: 'Go to the unpacking table',
   geometry: 'Measure the limbs',
+  'bench-records': 'Bites, glass and tiller',
   'bench-log': 'Record it',
   findings: 'Look at the findings',
   weighings: 'Weigh',

@@ -1,5 +1,6 @@
 import { arrival } from './arrival.ts';
 import { attachments } from './attachments.ts';
+import { bench } from './bench.ts';
 import { benchPolicy } from './bench-policy.ts';
 import { bows } from './bows.ts';
 import { carriers } from './carriers.ts';
@@ -40,6 +41,7 @@ export const contract = {
   scales,
   customers,
   bows,
+  bench,
   limbSets,
   benchPolicy,
   plans,

@@ -19,6 +19,7 @@ import { goingHome, service, stage } from '../stages.ts';
 import { z } from '../zod.ts';
 import { arrivalRecord, belonging } from './arrival.ts';
 import { command, commandInput, officeRoles, ownerOnly, query } from './base.ts';
+import { benchLog } from './bench-records.ts';
 import { bow } from './bows.ts';
 import { consent } from './consents.ts';
 import { customer } from './customers.ts';
@@ -90,6 +91,7 @@ export const orderDetail = z.object({
   incidents: z.array(incident).max(200),
   undershoot: orderUndershoot,
   readings: z.array(reading).max(500),
+  bench: benchLog,
   /** Accepted weight plans, newest first, the struck-out ones too. */
   plans: z.array(planSummary).max(100),
   consents: z.array(consent).max(200),

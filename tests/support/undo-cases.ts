@@ -1,5 +1,6 @@
 import { bowFields, customerFields, orderFields } from './fixtures.ts';
 import { newCommandId } from './test-shop.ts';
+import { undoCasesBenchRecords } from './undo-cases-bench-records.ts';
 import { undoCasesPlans } from './undo-cases-plans.ts';
 import { undoCasesPrices } from './undo-cases-prices.ts';
 import {
@@ -30,6 +31,7 @@ type Case = (kit: UndoShop) => Promise<Act>;
 
 /** Every command that may be taken back, done once in a shop of its own. */
 export const undoCases: Record<string, Case> = {
+  ...undoCasesBenchRecords,
   ...undoCasesPlans,
   ...undoCasesPrices,
   'scales.add':

@@ -1,5 +1,8 @@
 import { completeArrival, recordArrival } from '../../core/shop/arrival/arrival.ts';
 import { addBelongings, tickBack } from '../../core/shop/arrival/belongings.ts';
+import { checkGlass } from '../../core/shop/bench/glass-checks.ts';
+import { noteRemoval } from '../../core/shop/bench/noted-removal.ts';
+import { readTiller } from '../../core/shop/bench/tiller-readings.ts';
 import { listCarriers } from '../../core/shop/carriers/carriers.ts';
 import { answerConsent } from '../../core/shop/consents/answer.ts';
 import { askConsent, proposeConsent } from '../../core/shop/consents/ask.ts';
@@ -66,6 +69,40 @@ export class Flow {
       outcome,
       doneOn: '2026-03-02',
       note,
+    });
+  }
+
+  /** A bite written down in words. */
+  bite(note = 'upper and lower, 1/64 per side') {
+    return noteRemoval(this.shop.owner, {
+      commandId: newCommandId(),
+      orderId: this.orderId,
+      note,
+    });
+  }
+
+  /** Looks at the glass after a bite: nothing seen, unless said otherwise. */
+  checkGlass(seen: { showThrough?: boolean } = {}, note = '') {
+    return checkGlass(this.shop.owner, {
+      commandId: newCommandId(),
+      orderId: this.orderId,
+      showThrough: seen.showThrough ?? false,
+      strands: false,
+      runOut: false,
+      exposedCore: false,
+      note,
+    });
+  }
+
+  readTiller(tillerIn = 0.125) {
+    return readTiller(this.shop.owner, {
+      commandId: newCommandId(),
+      orderId: this.orderId,
+      tillerIn,
+      upperTrack: 'centre',
+      lowerTrack: 'centre',
+      braceIn: 7.25,
+      note: '',
     });
   }
 

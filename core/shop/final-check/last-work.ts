@@ -1,27 +1,34 @@
-import type { EntryItem } from '../../../shared/entries.ts';
 import type { OpenShop } from '../../storage/context.ts';
 
-async function lastAt(
-  db: OpenShop['read'],
-  orderId: string,
-  items: readonly EntryItem[],
-): Promise<string | null> {
+/** Instant of the last bite of an order, the struck-out ones not counted; null where there is none. */
+export async function lastBiteAt(db: OpenShop['read'], orderId: string): Promise<string | null> {
   const last = await db
-    .selectFrom('entry')
-    .select((eb) => eb.fn.max('recorded_at').as('at'))
+    .selectFrom('removal')
+    .select((eb) => eb.fn.max('done_at').as('at'))
     .where('order_id', '=', orderId)
-    .where('item', 'in', items)
     .where('struck_reason', 'is', null)
     .executeTakeFirst();
   return last?.at ?? null;
 }
 
-/** Instant of the last bite of an order, the struck-out ones not counted; null where there is none. */
-export function lastBiteAt(db: OpenShop['read'], orderId: string): Promise<string | null> {
-  return lastAt(db, orderId, ['removal']);
+async function lastCoatAt(db: OpenShop['read'], orderId: string): Promise<string | null> {
+  const last = await db
+    .selectFrom('entry')
+    .select((eb) => eb.fn.max('recorded_at').as('at'))
+    .where('order_id', '=', orderId)
+    .where('item', 'in', ['coat', 'first-clear'])
+    .where('struck_reason', 'is', null)
+    .executeTakeFirst();
+  return last?.at ?? null;
 }
 
 /** Instant of the last bite or coat: what was looked over before it must be looked over again. */
-export function lastWorkAt(db: OpenShop['read'], orderId: string): Promise<string | null> {
-  return lastAt(db, orderId, ['removal', 'coat', 'first-clear']);
+export async function lastWorkAt(db: OpenShop['read'], orderId: string): Promise<string | null> {
+  const [bite, coat] = [await lastBiteAt(db, orderId), await lastCoatAt(db, orderId)];
+  return (
+    [bite, coat]
+      .filter((at) => at !== null)
+      .sort()
+      .at(-1) ?? null
+  );
 }

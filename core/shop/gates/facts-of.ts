@@ -7,10 +7,13 @@ import type {
   BowRow,
   EntryRow,
   FindingRow,
+  GlassCheckRow,
   OrderRow,
   PaymentRow,
   PriceLineRow,
+  RemovalRow,
   ShipmentRow,
+  TillerReadingRow,
   UndershootRow,
 } from '../../storage/tables.ts';
 import { consentStateNow } from '../consents/state.ts';
@@ -49,6 +52,11 @@ export interface FactRows {
   priceLines: readonly PriceLineRow[];
   payments: readonly PaymentRow[];
   stationsMeasured: boolean;
+  removals: readonly RemovalRow[];
+  glassChecks: readonly GlassCheckRow[];
+  tillerReadings: readonly TillerReadingRow[];
+  plan: GateFacts['plan'];
+  openSurprise: boolean;
   openIncidents: number;
   /** Instant the last shipping tag was printed or saved. */
   tagMadeAt: string | null;
@@ -114,10 +122,23 @@ function offerFits(rows: FactRows, measuredLbf: number | null): boolean {
   );
 }
 
+function doneAt(rows: FactRows): string | null {
+  return latest(...rows.removals.filter(alive).map((removal) => removal.done_at));
+}
+
+function benchFacts(rows: FactRows): Pick<GateFacts, 'plan' | 'glassCheck' | 'openSurprise'> {
+  const check = rows.glassChecks.filter(alive).at(-1);
+  return {
+    plan: rows.plan,
+    glassCheck: check === undefined ? null : { outcome: check.outcome, at: check.checked_at },
+    openSurprise: rows.openSurprise,
+  };
+}
+
 function weightFacts(rows: FactRows, entries: Map<EntryItem, EntryRow>): WeightFacts {
   const readings = rows.readings.filter(alive);
   const drawIn = rows.order.target_draw_in;
-  const lastRemovalAt = entries.get('removal')?.recorded_at ?? null;
+  const lastRemovalAt = doneAt(rows);
   const sinceBite = readings.filter(
     (reading) => lastRemovalAt === null || reading.weighed_at > lastRemovalAt,
   );
@@ -139,6 +160,7 @@ function weightFacts(rows: FactRows, entries: Map<EntryItem, EntryRow>): WeightF
     lastRemovalAt,
     tillerReadAt: latest(
       entries.get('tiller-read')?.recorded_at,
+      rows.tillerReadings.filter(alive).at(-1)?.read_at,
       readings.filter((reading) => reading.tiller_in !== null).at(-1)?.weighed_at,
     ),
   };
@@ -191,7 +213,7 @@ export function factsOf(rows: FactRows): GateFacts {
     goingHome: order.going_home,
     shopsOwn: order.customer_id === null,
     bowIdentified: order.bow_id !== null,
-    checkSubject: checkSubjectOf(order, rows.bow, entries.has('removal')),
+    checkSubject: checkSubjectOf(order, rows.bow, doneAt(rows) !== null),
     ...arrivalFacts(rows),
     ...findingFacts(rows),
     targetLbf: order.target_weight_lbf,
@@ -205,9 +227,10 @@ export function factsOf(rows: FactRows): GateFacts {
       return row === undefined ? null : { outcome: row.outcome, recordedAt: row.recorded_at };
     },
     ...weightFacts(rows, entries),
+    ...benchFacts(rows),
     stationsMeasured: rows.stationsMeasured,
     coated: lastCoatAt !== null,
-    lastWorkAt: latest(lastCoatAt, entries.get('removal')?.recorded_at),
+    lastWorkAt: latest(lastCoatAt, doneAt(rows)),
     openIncidents: rows.openIncidents,
     parcel: parcelFacts(rows.shipments),
     balanceCents: openBalance(order, rows.payments),

@@ -6,6 +6,7 @@ import { markingPolicy } from '../inscriptions/policy.ts';
 import { storedLayouts } from '../inscriptions/stored.ts';
 import { storedPayments, storedPriceLines } from '../prices/stored.ts';
 import { storedReadings } from '../readings/stored.ts';
+import { benchRows } from './bench-rows.ts';
 import { type FactRows, factsOf } from './facts-of.ts';
 import type { GateFacts } from './gate-facts.ts';
 
@@ -129,6 +130,7 @@ async function readRows(db: Db, orders: readonly OrderRow[]): Promise<FactRows[]
   const ids = orders.map((order) => order.id);
   const { bows, addressed } = await bowsAndAddresses(db, orders);
   const work = await workRows(db, ids);
+  const bench = await benchRows(db, orders);
   const door = await doorRows(db, ids);
   const { stops, pictures } = await stopRows(db);
   const readings = Map.groupBy(await storedReadings(db, ids), (row) => row.order_id);
@@ -155,6 +157,11 @@ async function readRows(db: Db, orders: readonly OrderRow[]): Promise<FactRows[]
     priceLines: priceLines.get(order.id) ?? [],
     payments: payments.get(order.id) ?? [],
     stationsMeasured: work.stations.has(`${order.id} ${order.bow_id}`),
+    removals: bench.removals.get(order.id) ?? [],
+    glassChecks: bench.glassChecks.get(order.id) ?? [],
+    tillerReadings: bench.tillerReadings.get(order.id) ?? [],
+    plan: bench.plans.get(order.id) ?? { state: 'none' },
+    openSurprise: false,
     openIncidents: door.incidents.get(order.id)?.length ?? 0,
     tagMadeAt: door.tags.get(order.id) ?? null,
     addressKnown: order.ship_to.trim() !== '' || addressed.has(order.customer_id ?? ''),

@@ -60,6 +60,12 @@ export interface GateFacts {
   measured: readonly MeasuredWeight[];
   /** Step a weight is rounded to on the bow, pound-force; shop policy. */
   markingRoundLbf: number;
+  /** The accepted weight plan against the records as they are now. */
+  plan: { state: 'none' } | { state: 'fits' } | { state: 'outdated'; why: string };
+  /** Latest look at the glass that stands. */
+  glassCheck: { outcome: 'ok' | 'not-ok'; at: string } | null;
+  /** A reading far from its forecast whose questions nobody has answered. */
+  openSurprise: boolean;
   /** Instant of the latest bite and tiller reading; null where there is none. */
   lastRemovalAt: string | null;
   tillerReadAt: string | null;

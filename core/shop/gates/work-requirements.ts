@@ -53,12 +53,12 @@ export const inStage = (...stages: readonly Stage[]): Requirement =>
 
 export const glassCheck = needs(
   'glass-check',
-  'bench-log',
+  'bench-records',
   (facts) => {
-    const check = facts.entry('glass-check');
+    const check = facts.glassCheck;
     if (check?.outcome === 'not-ok') return 'The last glass check failed: take nothing more off.';
     if (facts.lastRemovalAt === null) return null;
-    const since = check !== null && check.recordedAt > facts.lastRemovalAt;
+    const since = check !== null && check.at > facts.lastRemovalAt;
     return since ? null : 'No glass check since the last bite: unstring and look at the glass.';
   },
   { override: 'never', opens: 'glass-check' },
@@ -66,13 +66,37 @@ export const glassCheck = needs(
 
 export const tillerSinceBite = needs(
   'tiller-read',
-  'bench-log',
+  'bench-records',
   (facts) => {
     if (facts.lastRemovalAt === null) return null;
     const since = facts.tillerReadAt !== null && facts.tillerReadAt > facts.lastRemovalAt;
     return since ? null : 'Tiller and string track not read since the last bite.';
   },
   { opens: 'tiller-read' },
+);
+
+/** Nothing is cut on a reading that nobody understands. */
+export const surpriseAnswered = needs(
+  'surprise',
+  'weighings',
+  (facts) =>
+    facts.openSurprise
+      ? 'The last weighing lies far from its forecast: answer the questions about it at the bench, or strike it out and weigh again.'
+      : null,
+  { override: 'never', opens: 'work' },
+);
+
+/** A plan reckoned at the weight bench, or the words that the work is planned by hand. */
+export const planAccepted = needs(
+  'plan-accepted',
+  'bench-log',
+  ({ plan, entry }) => {
+    if (plan.state === 'fits' || entry('plan-accepted')?.outcome === 'ok') return null;
+    return plan.state === 'none'
+      ? 'No weight plan accepted at the weight bench, nor noted that the work is planned by hand.'
+      : `The accepted weight plan no longer fits: ${plan.why}`;
+  },
+  { opens: 'plan-accepted' },
 );
 
 /** Material cannot be put back: at its target or under, a bow loses no more. */

@@ -2,6 +2,7 @@ import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
 import { arrivalOf, belongingsOf } from '../arrival/arrival-row.ts';
+import { benchLogOf } from '../bench/bench-log.ts';
 import { bowOf } from '../bows/bow-row.ts';
 import { consentsOf } from '../consents/read.ts';
 import { customerOf } from '../customers/customer-row.ts';
@@ -85,6 +86,7 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
     incidents: await incidentsOf(shop, id),
     undershoot: await undershootOf(shop, order),
     readings: await readingsOf(shop, id),
+    bench: await benchLogOf(shop, id),
     plans: await plansOf(shop, order),
     consents: await consentsOf(shop, order),
     messages: await messagesOf(shop, id),

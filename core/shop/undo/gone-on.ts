@@ -29,24 +29,31 @@ function standsPast(later: Done, order: OrderRow): boolean {
   });
 }
 
-/** A step with a gate of its own, such as a bite, that nobody has struck out. */
+/** A step with a gate of its own: what was taken off a limb, or an entry of such a step. */
+function isStep(write: RowWrite): boolean {
+  if (write.before !== null || write.after === null) return false;
+  if (write.table === 'removal') return true;
+  const item = write.after.item as EntryRow['item'];
+  return write.table === 'entry' && entryKinds[item].step !== null;
+}
+
+/** Whether the command wrote such a step that nobody has struck out. */
 async function standingStep(db: Kysely<Tables>, later: Done): Promise<boolean> {
-  const steps = later.writes.filter((write) => {
-    const entry = write.before === null && write.table === 'entry' ? write.after : null;
-    return entry !== null && entryKinds[entry.item as EntryRow['item']].step !== null;
-  });
-  if (steps.length === 0) return false;
-  const standing = await db
-    .selectFrom('entry')
-    .select('id')
-    .where(
-      'id',
-      'in',
-      steps.map((step) => step.id),
-    )
-    .where('struck_reason', 'is', null)
-    .executeTakeFirst();
-  return standing !== undefined;
+  for (const table of ['entry', 'removal'] as const) {
+    const ids = later.writes.filter((write) => write.table === table && isStep(write));
+    const standing = await db
+      .selectFrom(table)
+      .select('id')
+      .where('struck_reason', 'is', null)
+      .where(
+        'id',
+        'in',
+        ids.map((step) => step.id),
+      )
+      .executeTakeFirst();
+    if (standing !== undefined) return true;
+  }
+  return false;
 }
 
 const identity = ['bow_id', 'customer_id', 'limb_set_id'] as const;
@@ -86,7 +93,7 @@ export function readingSince(db: Kysely<Tables>): ReadSince {
           .where(sql<number>`command.rowid`, '>', place)
           .where('undoing.id', 'is', null)
           .orderBy(sql`command.rowid`),
-      ['shop_order', 'entry'],
+      ['shop_order', 'entry', 'removal'],
     );
     return { order, since };
   };

@@ -21,7 +21,8 @@ function liftsStop({ table, before, after }: RowWrite): boolean {
 
 /** A check that was not in order keeps the way shut until somebody says why it does not count. */
 function hidesFailure({ table, before, after }: RowWrite): boolean {
-  return table === 'entry' && before === null && after?.outcome === 'not-ok';
+  const tells = table === 'entry' || table === 'glass_check';
+  return tells && before === null && after?.outcome === 'not-ok';
 }
 
 function refusedByKind(done: Done): ShopError | null {

@@ -53,6 +53,9 @@ const allThere: GateFacts = {
   undershootOffered: true,
   measured: [{ drawIn: 28, forceLbf: 45.2 }],
   markingRoundLbf: 1,
+  plan: { state: 'fits' },
+  glassCheck: { outcome: 'ok', at: '2026-03-02T10:00:00.000Z' },
+  openSurprise: false,
   lastRemovalAt: '2026-03-02T09:00:00.000Z',
   tillerReadAt: '2026-03-02T10:00:00.000Z',
   coated: true,
@@ -185,7 +188,12 @@ export const gateCases: readonly GateCase[] = [
   },
   { gate: 'weight-work', ...stop },
   entry('weight-work', 'stations'),
-  entry('weight-work', 'plan-accepted'),
+  {
+    gate: 'weight-work',
+    item: 'plan-accepted',
+    override: 'owner',
+    take: (facts) => ({ plan: { state: 'none' }, ...without('plan-accepted')(facts) }),
+  },
   entry('weight-work', 'bare-glass'),
   ...agreedConsents('weight-work'),
 
@@ -197,7 +205,8 @@ export const gateCases: readonly GateCase[] = [
     override: 'never',
     take: unasked('alteration-acknowledgement'),
   },
-  entry('bite', 'glass-check', 'never'),
+  { gate: 'bite', item: 'surprise', override: 'never', take: set({ openSurprise: true }) },
+  { gate: 'bite', item: 'glass-check', override: 'never', take: set({ glassCheck: null }) },
   { gate: 'bite', item: 'tiller-read', override: 'owner', take: set({ tillerReadAt: null }) },
   {
     gate: 'bite',

@@ -10,7 +10,8 @@ const items = (gate: Parameters<typeof missingAt>[0], facts: GateFacts) =>
 test('an entry recorded as not in order does not open a gate', () => {
   const notOk = { outcome: 'not-ok', recordedAt: '2026-03-03T10:00:00.000Z' } as const;
   expect(items('packed', { ...openAt('packed'), entry: () => notOk })).toContain('check-flexed');
-  expect(items('bite', { ...openAt('bite'), entry: () => notOk })).toEqual(['glass-check']);
+  const failed = { outcome: 'not-ok', at: '2026-03-03T10:00:00.000Z' } as const;
+  expect(items('bite', { ...openAt('bite'), glassCheck: failed })).toEqual(['glass-check']);
 });
 
 test('what was looked over before the last bite or coat does not count after it', () => {

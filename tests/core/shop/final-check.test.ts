@@ -5,6 +5,7 @@ import { getOrder } from '../../../core/shop/orders/detail.ts';
 import type { BowRow } from '../../../core/storage/tables.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import type { Service, Stage } from '../../../shared/stages.ts';
+import { biteOnRecord } from '../../support/bite-on-record.ts';
 import { checkedScale, newCommandId, takeIn, testShop } from '../../support/test-shop.ts';
 import { Flow } from '../../support/whole-flow.ts';
 
@@ -161,16 +162,7 @@ test('what was looked at before a later bite is outdated', async () => {
   await place('strip-sand');
   shop.clock.advance(60_000);
   // A bite has a gate of its own, tested elsewhere; here only its instant matters.
-  const entry = await shop.core
-    .shop()
-    .read.selectFrom('entry')
-    .selectAll()
-    .executeTakeFirstOrThrow();
-  await shop.core
-    .shop()
-    .write.insertInto('entry')
-    .values({ ...entry, id: 'bite', item: 'removal', recorded_at: shop.clock.now() })
-    .execute();
+  await biteOnRecord(shop, orderId);
   expect(await row('check-flexed')).toMatchObject({ outdated: true, entry: { outcome: 'ok' } });
   await place('final-check');
   shop.clock.advance(60_000);

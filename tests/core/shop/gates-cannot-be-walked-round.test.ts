@@ -198,7 +198,7 @@ test('a consent withdrawn after the agreement stops the next bite and the next s
   await flow.weigh(scaleId, 'arrival', 52);
   await flow.answer(asked, 'withdrawn');
   expect(missing(await flow.move('weight-work', override))).toContain('alteration-acknowledgement');
-  expect(await flow.note('removal')).toMatchObject({ outcome: 'refused' });
+  expect(await flow.bite()).toMatchObject({ outcome: 'refused' });
 });
 
 test('work added after the agreement needs its own consent before it begins', async () => {
@@ -233,7 +233,7 @@ test('a bite after the last weighing or the final check asks for both again', as
   await flow.weigh(scaleId, 'final', 45.4);
   await flow.finalCheck();
   await flow.move('strip-sand', { reason: 'a hair too heavy' });
-  expect(await flow.note('removal')).toMatchObject({ outcome: 'recorded' });
+  expect(await flow.bite()).toMatchObject({ outcome: 'recorded' });
   expect(missing(await flow.move('finish'))).toContain('weighed-after-sanding');
   await flow.move('finish', override);
   expect(await flow.note('lettering-applied')).toMatchObject({

@@ -8,6 +8,7 @@ import { bowLabelData } from '../../../core/shop/papers/bow-label-data.ts';
 import { inscriptionProofData } from '../../../core/shop/papers/inscription-proof-data.ts';
 import { getShop } from '../../../core/shop/setup/shop.ts';
 import type { InscriptionLayout } from '../../../shared/contract/inscriptions.ts';
+import { biteOnRecord } from '../../support/bite-on-record.ts';
 import { bowFields } from '../../support/fixtures.ts';
 import { checkedScale, newCommandId, takeIn, testShop } from '../../support/test-shop.ts';
 import { Flow } from '../../support/whole-flow.ts';
@@ -56,14 +57,8 @@ async function write(flow: Flow, inscription: string) {
 
 /** A bite that got on record: the way through its gates is tested with them. */
 async function biteIn(flow: Flow) {
-  const { core, clock } = flow.shop;
-  const { write: db } = core.shop();
-  await flow.note('tiller-read');
-  const entry = await db.selectFrom('entry').selectAll().executeTakeFirstOrThrow();
-  await db
-    .insertInto('entry')
-    .values({ ...entry, id: 'bite', item: 'removal', recorded_at: clock.now() })
-    .execute();
+  await flow.readTiller();
+  await biteOnRecord(flow.shop, flow.orderId);
 }
 
 async function roundTo(flow: Flow, markingRoundLbf: 1 | 0.5) {

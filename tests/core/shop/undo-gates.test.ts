@@ -10,7 +10,7 @@ test('a hold is taken back whatever was done meanwhile', async () => {
   await kit.flow.grant('alteration-acknowledgement');
   await kit.place('weight-work');
   const held = await did(kit, 'orders.hold');
-  await kit.flow.note('removal', 'upper, 1/64 per side');
+  await kit.flow.bite('upper, 1/64 per side');
   await undo(kit, held);
   expect((await kit.flow.order()).holds).toEqual([]);
 });
@@ -36,10 +36,10 @@ describe('the order has gone on', () => {
     await kit.flow.grant('alteration-acknowledgement');
     await kit.place('weight-work');
     const noted = await did(kit, 'entries.record');
-    const bite = await kit.flow.note('removal', 'upper, 1/64 per side');
+    const bite = await kit.flow.bite('upper, 1/64 per side');
     if (bite.outcome !== 'recorded') throw new Error('the bite was refused');
     expect((await refused(kit, noted)).message).toMatch(/^The order has gone on since: Bite taken/);
-    await kit.client.entries.strikeOut({
+    await kit.client.bench.strikeOutRemoval({
       commandId: newCommandId(),
       id: bite.id,
       rowVersion: bite.rowVersion,
@@ -117,7 +117,7 @@ describe('moves', () => {
     const commandId = newCommandId();
     const back = { to: 'weight-work' as const, reason: 'a little more' };
     await kit.client.orders.move({ commandId, ...(await orderAt(kit)), ...back });
-    const bite = await kit.flow.note('removal', 'upper, 1/64 per side');
+    const bite = await kit.flow.bite('upper, 1/64 per side');
     expect(bite.outcome).toBe('recorded');
     expect((await refused(kit, commandId)).message).toMatch(/cannot go back to "Strip & sand": /);
   });

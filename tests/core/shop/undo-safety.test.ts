@@ -74,13 +74,14 @@ describe('stop findings', () => {
   test('a failed check stays until somebody says why it does not count', async () => {
     const kit = await undoShop();
     const commandId = newCommandId();
-    await kit.client.entries.record({
+    await kit.client.bench.checkGlass({
       commandId,
       orderId: kit.orderId,
-      item: 'glass-check',
-      outcome: 'not-ok',
-      doneOn: '2026-03-02',
-      note: 'strands lifted',
+      showThrough: false,
+      strands: true,
+      runOut: false,
+      exposedCore: false,
+      note: '',
     });
     expect((await refused(kit, commandId)).message).toMatch(/strike it out with a reason/);
   });

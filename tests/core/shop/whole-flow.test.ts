@@ -52,7 +52,7 @@ test('a weight job passes every stage of its route, each gate naming what it sti
   await flow.weigh(scaleId, 'arrival', 52.3);
   for (const item of ['stations', 'plan-accepted', 'bare-glass'] as const) await flow.note(item);
   expect(missing(await flow.move('weight-work'))).toBe('moved');
-  await flow.note('removal', 'upper and lower, 1/64 per side, 1/32 in total');
+  await flow.bite('upper and lower, 1/64 per side, 1/32 in total');
   expect(missing(await flow.move('strip-sand'))).toBe('moved');
   expect(missing(await flow.move('finish'))).toEqual([
     'weighed-after-sanding',
@@ -218,26 +218,26 @@ test('an undershoot is a decision of the customer, never let pass', async () => 
 test('a bite needs the glass looked at and the tiller read since the last one', async () => {
   const { scaleId, flow } = await started();
   await toAgreed(flow);
-  expect(await flow.note('removal')).toMatchObject({
+  expect(await flow.bite()).toMatchObject({
     outcome: 'refused',
     missing: [{ item: 'stage', override: 'never' }],
   });
   await flow.weigh(scaleId, 'arrival', 52.3);
   await flow.move('weight-work', { override: { reason: 'papers follow' } });
-  expect(await flow.note('removal')).toMatchObject({ outcome: 'recorded' });
-  expect(await flow.note('removal')).toMatchObject({
+  expect(await flow.bite()).toMatchObject({ outcome: 'recorded' });
+  expect(await flow.bite()).toMatchObject({
     outcome: 'refused',
     missing: [
       { item: 'glass-check', override: 'never' },
       { item: 'tiller-read', override: 'owner' },
     ],
   });
-  await flow.note('glass-check');
-  await flow.note('tiller-read');
-  expect(await flow.note('removal')).toMatchObject({ outcome: 'recorded' });
-  await flow.note('glass-check', 'show-through at the fade', 'not-ok');
-  await flow.note('tiller-read');
-  expect(await flow.note('removal')).toMatchObject({ outcome: 'refused' });
+  await flow.checkGlass();
+  await flow.readTiller();
+  expect(await flow.bite()).toMatchObject({ outcome: 'recorded' });
+  await flow.checkGlass({ showThrough: true }, 'at the fade');
+  await flow.readTiller();
+  expect(await flow.bite()).toMatchObject({ outcome: 'refused' });
 });
 
 test("the shop's own bow has nobody to ask", async () => {

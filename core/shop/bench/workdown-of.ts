@@ -1,0 +1,180 @@
+import type { StringTrack } from '../../../shared/bench.ts';
+import type { Limb } from '../../../shared/bows.ts';
+import { type BowResponse, withWidths } from '../../limb/index.ts';
+import type {
+  RemovalCutRow,
+  RemovalFaceRow,
+  RemovalRow,
+  TillerReadingRow,
+  WeightPlanRow,
+} from '../../storage/tables.ts';
+import { inputOf, responseOf } from '../plans/stored.ts';
+import type { StoredReading } from '../readings/stored.ts';
+import {
+  type OpenSurprise,
+  openSurpriseIn,
+  replayWeights,
+  type WeightReplay,
+  type WeightRows,
+} from './weight-replay.ts';
+
+export interface WorkdownRows extends WeightRows {
+  cuts: readonly RemovalCutRow[];
+  faces: readonly RemovalFaceRow[];
+  tillers: readonly TillerReadingRow[];
+}
+
+export interface TillerNow {
+  /** Upper minus lower string distance at the fades, inches. */
+  nowIn: number;
+  upperTrack: StringTrack | null;
+  lowerTrack: StringTrack | null;
+  /** Read after the last removal. */
+  isCurrent: boolean;
+}
+
+type PerFace = { back: number; belly: number };
+
+/** Where the work on a bow stands, all of it from the rows. */
+export interface Workdown {
+  plan: WeightPlanRow;
+  replay: WeightReplay;
+  openSurprise: OpenSurprise | null;
+  /** With the widths as they are now. */
+  response: BowResponse;
+  /** As the plan was made: widths that limits count from. */
+  planResponse: BowResponse;
+  /** Bites of weight work and light passes; sanding is none. */
+  bitesTaken: number;
+  /** Full cut taken so far off one side, inches. */
+  narrowedIn: Record<Limb, number>;
+  /** Off each face so far, thousandths. */
+  thinnedThou: Record<Limb, PerFace>;
+  /** How often the bow was stripped or sanded since the plan. */
+  strips: number;
+  /** Narrowed, and its widths not measured again. */
+  openRemoval: RemovalRow | null;
+  tiller: TillerNow;
+  lastRemovalAt: string | null;
+}
+
+const alive = (row: { struck_reason: string | null }) => row.struck_reason === null;
+const samePlace = (a: number, b: number) => Math.abs(a - b) < 1e-6;
+
+/** Width at a place after a removal, inches: as measured, else as it was meant. */
+export function widthAfter(cut: RemovalCutRow, presentIn: number): number {
+  const { width_after_in: after, done_left_in: left, done_right_in: right } = cut;
+  return after ?? (cut.width_before_in ?? presentIn) - (left ?? 0) - (right ?? 0);
+}
+
+/** The place of a response that a stored cut belongs to. */
+export const cutAt = (cuts: readonly RemovalCutRow[], limb: Limb, fromFadeIn: number) =>
+  cuts.find((cut) => cut.limb === limb && samePlace(cut.from_fade_in, fromFadeIn));
+
+function presentWidths(
+  response: BowResponse,
+  removals: readonly RemovalRow[],
+  cuts: readonly RemovalCutRow[],
+): Record<Limb, number[]> {
+  const widths = (limb: Limb) =>
+    response[limb].stations.map(({ fromFadeIn, widthIn }) => {
+      const here = removals.flatMap(
+        ({ id }) =>
+          cutAt(
+            cuts.filter((cut) => cut.removal_id === id),
+            limb,
+            fromFadeIn,
+          ) ?? [],
+      );
+      return here.reduce((present, cut) => widthAfter(cut, present), widthIn);
+    });
+  return { upper: widths('upper'), lower: widths('lower') };
+}
+
+function narrowed(removals: readonly RemovalRow[], cuts: readonly RemovalCutRow[], limb: Limb) {
+  const sides = removals.map(({ id }) => {
+    const here = cuts.filter((cut) => cut.removal_id === id && cut.limb === limb);
+    return Math.max(
+      0,
+      ...here.map(({ done_left_in, done_right_in }) => (done_left_in ?? 0) + (done_right_in ?? 0)),
+    );
+  });
+  // A tip that tracks gets more off one side, the same in total.
+  return sides.reduce((sum, one) => sum + one / 2, 0);
+}
+
+function thinned(removals: readonly RemovalRow[], faces: readonly RemovalFaceRow[], limb: Limb) {
+  const ids = new Set(removals.map(({ id }) => id));
+  const off = (face: 'back' | 'belly') =>
+    faces
+      .filter((row) => ids.has(row.removal_id) && row.limb === limb && row.face === face)
+      .reduce((sum, row) => sum + (row.measured_thou ?? row.done_thou ?? row.planned_thou), 0);
+  return { back: off('back'), belly: off('belly') };
+}
+
+interface TillerSeen extends Omit<TillerNow, 'isCurrent'> {
+  at: string;
+}
+
+/** The newest of what was read by itself and with a weighing; tracks only come with the former. */
+function tillerOf(
+  plan: WeightPlanRow,
+  readings: readonly StoredReading[],
+  tillers: readonly TillerReadingRow[],
+): TillerSeen {
+  const first: TillerSeen = {
+    at: plan.accepted_at,
+    nowIn: inputOf(plan).wish.tillerIn,
+    upperTrack: null,
+    lowerTrack: null,
+  };
+  const read = tillers.filter(alive).map(
+    (row): TillerSeen => ({
+      at: row.read_at,
+      nowIn: row.tiller_in,
+      upperTrack: row.upper_track,
+      lowerTrack: row.lower_track,
+    }),
+  );
+  const weighed = readings.filter(alive).flatMap(({ tiller_in, weighed_at }): TillerSeen[] => {
+    if (tiller_in === null) return [];
+    return [{ at: weighed_at, nowIn: tiller_in, upperTrack: null, lowerTrack: null }];
+  });
+  const all = [first, ...[...read, ...weighed].filter(({ at }) => at > plan.accepted_at)];
+  const last = all.toSorted((a, b) => (a.at < b.at ? -1 : 1)).at(-1) ?? first;
+  const tracked = all.filter(({ upperTrack }) => upperTrack !== null).at(-1);
+  const { upperTrack = null, lowerTrack = null } = tracked ?? {};
+  return { ...last, upperTrack, lowerTrack };
+}
+
+/** Where the work stands under a plan that was accepted. Pure. */
+export function workdownOf(plan: WeightPlanRow, rows: WorkdownRows): Workdown {
+  const replay = replayWeights(plan, rows);
+  const { removals } = replay;
+  const planResponse = responseOf(plan);
+  const lastRemovalAt = removals.at(-1)?.done_at ?? null;
+  const { at, ...tiller } = tillerOf(plan, rows.readings, rows.tillers);
+  return {
+    plan,
+    replay,
+    openSurprise: openSurpriseIn(replay, rows.surprises),
+    planResponse,
+    response: withWidths(planResponse, presentWidths(planResponse, removals, rows.cuts)),
+    bitesTaken: removals.filter(({ method }) => method !== 'strip').length,
+    narrowedIn: {
+      upper: narrowed(removals, rows.cuts, 'upper'),
+      lower: narrowed(removals, rows.cuts, 'lower'),
+    },
+    thinnedThou: {
+      upper: thinned(removals, rows.faces, 'upper'),
+      lower: thinned(removals, rows.faces, 'lower'),
+    },
+    strips: removals.filter(({ method }) => method === 'strip').length,
+    openRemoval:
+      removals.find(
+        ({ method, remeasured_at }) => method === 'narrow' && remeasured_at === null,
+      ) ?? null,
+    tiller: { ...tiller, isCurrent: lastRemovalAt === null || at > lastRemovalAt },
+    lastRemovalAt,
+  };
+}
