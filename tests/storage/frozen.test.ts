@@ -12,8 +12,14 @@ import { retell } from './frozen/retell.ts';
 const here = fileURLToPath(new URL('frozen', import.meta.url));
 const frozen = readdirSync(here).filter((name) => name.endsWith('.sqlite'));
 
+/** Steps that only ever went out together with the one after them: nobody has a file of these. */
+const neverAlone: readonly number[] = [3];
+
 test('every schema that has shipped is frozen', () => {
-  expect(frozen).toHaveLength(newestVersion(migrations));
+  const shipped = migrations
+    .map(({ version }) => version)
+    .filter((version) => !neverAlone.includes(version));
+  expect(frozen.toSorted()).toEqual(shipped.map((version) => `shop-v${version}.sqlite`));
 });
 
 test.each(frozen)(

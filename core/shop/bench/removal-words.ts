@@ -1,51 +1,64 @@
+import type { RemovalMethod } from '../../../shared/bench.ts';
 import { removalMethodLabels } from '../../../shared/bench.ts';
+import { limbs } from '../../../shared/bows.ts';
+import type { BenchLimbWork } from '../../../shared/contract/bench-work.ts';
 import { decimal, inchFraction } from '../../../shared/measure.ts';
-import type { RemovalCutRow, RemovalFaceRow } from '../../storage/tables.ts';
-import type { StoredRemoval } from './removals.ts';
+import type { RemovalCutRow, RemovalFaceRow, RemovalRow } from '../../storage/tables.ts';
+import type { LimbWorks } from './removal-drop.ts';
 
-const limbs = ['upper', 'lower'] as const;
+const fraction = (inches: number) => `${inchFraction(inches, 64)} in`;
 
-/** `1/64" per side (1/32" in total)`; sides apart where they differ. */
-function cutWords(cuts: readonly RemovalCutRow[]): string | null {
-  const done = cuts.map((cut) => ({
-    at: cut.from_fade_in,
-    left: cut.done_left_in ?? cut.planned_left_in,
-    right: cut.done_right_in ?? cut.planned_right_in,
-  }));
-  const cutPlaces = done.filter(({ left, right }) => left + right > 0);
-  const [first, last] = [cutPlaces[0], cutPlaces.at(-1)];
-  if (first === undefined || last === undefined) return null;
-  const most = cutPlaces.reduce((a, b) => (b.left + b.right > a.left + a.right ? b : a));
-  const total = `${inchFraction(most.left + most.right, 64)}" in total`;
-  const side =
-    Math.abs(most.left - most.right) < 1e-6
-      ? `${inchFraction(most.left, 64)}" per side`
-      : `left ${inchFraction(most.left, 64)}", right ${inchFraction(most.right, 64)}"`;
-  return `${side} (${total}), ${decimal(first.at)} to ${decimal(last.at)}" from the fade`;
+/** Every width is given both ways: per side and in total. */
+function limbWords({ limb, cuts, bellyThou, backThou }: BenchLimbWork): string {
+  const left = Math.max(0, ...cuts.map(({ offLeftIn }) => offLeftIn));
+  const right = Math.max(0, ...cuts.map(({ offRightIn }) => offRightIn));
+  if (left + right > 0) {
+    const even = Math.abs(left - right) < 1 / 512;
+    const sides = even
+      ? `${fraction(left)} per side`
+      : `${fraction(left)} left, ${fraction(right)} right`;
+    return `${limb} limb ${sides}, ${fraction(left + right)} in total`;
+  }
+  if (bellyThou + backThou === 0) return `${limb} limb nothing`;
+  const thou = (value: number) => `${decimal(value, 2)} thou`;
+  if (backThou === 0) return `${limb} limb ${thou(bellyThou)} off the belly`;
+  return bellyThou === backThou
+    ? `${limb} limb ${thou(bellyThou)} per face, ${thou(bellyThou + backThou)} in total`
+    : `${limb} limb ${thou(bellyThou)} off the belly, ${thou(backThou)} off the back`;
 }
 
-function faceWords(faces: readonly RemovalFaceRow[]): string | null {
-  const off = faces
-    .map((row) => ({
-      face: row.face,
-      thou: row.measured_thou ?? row.done_thou ?? row.planned_thou,
-    }))
-    .filter(({ thou }) => thou > 0);
-  return off.length === 0
-    ? null
-    : off.map(({ face, thou }) => `${face} ${decimal(thou, 2)} thou`).join(', ');
+/** `Narrowed: upper limb 1/64 in per side, 1/32 in in total; lower limb nothing`. */
+export function removalWords(method: RemovalMethod, works: LimbWorks): string {
+  return `${removalMethodLabels[method]}: ${limbs.map((limb) => limbWords(works[limb])).join('; ')}`;
 }
 
-/** What came off, per side and in total, limb by limb. */
-export function removalWords(removal: StoredRemoval): string {
-  const parts = limbs.flatMap((limb) => {
-    const cut = cutWords(removal.cuts.filter((row) => row.limb === limb));
-    const face = faceWords(removal.faces.filter((row) => row.limb === limb));
-    const words = [cut, face].filter((each) => each !== null).join('; ');
-    return words === '' ? [] : [`${limb} limb ${words}`];
-  });
-  const label = removalMethodLabels[removal.method];
-  if (parts.length === 0)
-    return removal.method === 'noted' ? removal.note.replaceAll(/\s+/g, ' ').slice(0, 600) : label;
-  return `${label}: ${parts.join(' / ')}`.slice(0, 600);
+/** The same from what is stored. */
+export function storedRemovalWords(
+  row: RemovalRow,
+  cuts: readonly RemovalCutRow[],
+  faces: readonly RemovalFaceRow[],
+): string {
+  if (row.method === 'noted') return `Bite: ${row.note}`;
+  const work = (limb: BenchLimbWork['limb']): BenchLimbWork => {
+    const off = (face: 'belly' | 'back') => {
+      const at = faces.find(
+        (one) => one.removal_id === row.id && one.limb === limb && one.face === face,
+      );
+      return at?.measured_thou ?? at?.done_thou ?? 0;
+    };
+    return {
+      limb,
+      cuts: cuts
+        .filter((cut) => cut.removal_id === row.id && cut.limb === limb)
+        .map((cut) => ({
+          fromFadeIn: cut.from_fade_in,
+          widthNowIn: cut.width_before_in ?? 0,
+          offLeftIn: cut.done_left_in ?? 0,
+          offRightIn: cut.done_right_in ?? 0,
+        })),
+      bellyThou: off('belly'),
+      backThou: off('back'),
+    };
+  };
+  return removalWords(row.method, { upper: work('upper'), lower: work('lower') });
 }

@@ -55,6 +55,7 @@ export interface Workdown {
   /** Narrowed, and its widths not measured again. */
   openRemoval: RemovalRow | null;
   tiller: TillerNow;
+  /** Of the whole order, before the plan too. */
   lastRemovalAt: string | null;
 }
 
@@ -147,12 +148,18 @@ function tillerOf(
   return { ...last, upperTrack, lowerTrack };
 }
 
+/** When something was last taken off, whatever the plan; null where nothing was. */
+export function lastRemovalOf(removals: readonly RemovalRow[]): string | null {
+  const done = removals.filter(alive).flatMap(({ done_at }) => done_at ?? []);
+  return done.sort().at(-1) ?? null;
+}
+
 /** Where the work stands under a plan that was accepted. Pure. */
 export function workdownOf(plan: WeightPlanRow, rows: WorkdownRows): Workdown {
   const replay = replayWeights(plan, rows);
   const { removals } = replay;
   const planResponse = responseOf(plan);
-  const lastRemovalAt = removals.at(-1)?.done_at ?? null;
+  const lastRemovalAt = lastRemovalOf(rows.removals);
   const { at, ...tiller } = tillerOf(plan, rows.readings, rows.tillers);
   return {
     plan,
@@ -171,9 +178,8 @@ export function workdownOf(plan: WeightPlanRow, rows: WorkdownRows): Workdown {
     },
     strips: removals.filter(({ method }) => method === 'strip').length,
     openRemoval:
-      removals.find(
-        ({ method, remeasured_at }) => method === 'narrow' && remeasured_at === null,
-      ) ?? null,
+      removals.find(({ method, remeasured_at }) => method === 'narrow' && remeasured_at === null) ??
+      null,
     tiller: { ...tiller, isCurrent: lastRemovalAt === null || at > lastRemovalAt },
     lastRemovalAt,
   };

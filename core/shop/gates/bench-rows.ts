@@ -1,7 +1,9 @@
 import type { OpenShop } from '../../storage/context.ts';
 import type { OrderRow, WeightPlanRow } from '../../storage/tables.ts';
+import { openSurpriseOf } from '../bench/weight-replay.ts';
 import { routeOf } from '../orders/order-json.ts';
 import { fitOf, readFitRecords } from '../plans/fit.ts';
+import type { StoredReading } from '../readings/stored.ts';
 import type { FactRows } from './facts-of.ts';
 
 type Db = OpenShop['read'];
@@ -55,6 +57,12 @@ export async function benchRows(db: Db, orders: readonly OrderRow[]) {
     .where('struck_reason', 'is', null)
     .orderBy('version')
     .execute();
+  const surprises = await db
+    .selectFrom('surprise')
+    .selectAll()
+    .where('order_id', 'in', ids)
+    .execute();
+  const scales = await db.selectFrom('scale').select(['id', 'resolution_lbf']).execute();
   // The newest one decides: later versions come last.
   const newest = new Map(accepted.map((plan) => [plan.order_id, plan]));
   const plans = new Map<string, FactRows['plan']>();
@@ -66,5 +74,24 @@ export async function benchRows(db: Db, orders: readonly OrderRow[]) {
     glassChecks: Map.groupBy(glassChecks, (row) => row.order_id),
     tillerReadings: Map.groupBy(tillerReadings, (row) => row.order_id),
     plans,
+    standing: newest,
+    surprises: Map.groupBy(surprises, (row) => row.order_id),
+    resolutions: new Map(scales.map((scale) => [scale.id, scale.resolution_lbf])),
   };
+}
+
+/** Whether a reading of this order asks questions that nobody has answered. */
+export function isSurprised(
+  bench: Awaited<ReturnType<typeof benchRows>>,
+  orderId: string,
+  readings: readonly StoredReading[],
+): boolean {
+  const open = openSurpriseOf({
+    plan: bench.standing.get(orderId) ?? null,
+    readings,
+    removals: bench.removals.get(orderId) ?? [],
+    surprises: bench.surprises.get(orderId) ?? [],
+    resolutions: bench.resolutions,
+  });
+  return open !== null;
 }

@@ -6,7 +6,7 @@ import { markingPolicy } from '../inscriptions/policy.ts';
 import { storedLayouts } from '../inscriptions/stored.ts';
 import { storedPayments, storedPriceLines } from '../prices/stored.ts';
 import { storedReadings } from '../readings/stored.ts';
-import { benchRows } from './bench-rows.ts';
+import { benchRows, isSurprised } from './bench-rows.ts';
 import { type FactRows, factsOf } from './facts-of.ts';
 import type { GateFacts } from './gate-facts.ts';
 
@@ -161,7 +161,7 @@ async function readRows(db: Db, orders: readonly OrderRow[]): Promise<FactRows[]
     glassChecks: bench.glassChecks.get(order.id) ?? [],
     tillerReadings: bench.tillerReadings.get(order.id) ?? [],
     plan: bench.plans.get(order.id) ?? { state: 'none' },
-    openSurprise: false,
+    openSurprise: isSurprised(bench, order.id, readings.get(order.id) ?? []),
     openIncidents: door.incidents.get(order.id)?.length ?? 0,
     tagMadeAt: door.tags.get(order.id) ?? null,
     addressKnown: order.ship_to.trim() !== '' || addressed.has(order.customer_id ?? ''),

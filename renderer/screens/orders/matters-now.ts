@@ -4,20 +4,19 @@ import type { FormPlace } from './open-forms.ts';
 
 export type Order = Pick<
   OrderDetail,
-  | 'arrival'
-  | 'findings'
-  | 'holds'
-  | 'incidents'
-  | 'next'
-  | 'services'
-  | 'tasks'
-  | 'undershoot'
-> & { card: Pick<OrderDetail['card'], 'stage' | 'goingHome' | 'customerId' | 'route' | 'waitingConsents'> };
+  'arrival' | 'findings' | 'holds' | 'incidents' | 'next' | 'services' | 'tasks' | 'undershoot'
+> & {
+  card: Pick<
+    OrderDetail['card'],
+    'stage' | 'goingHome' | 'customerId' | 'route' | 'waitingConsents'
+  >;
+};
 
 /** Stages whose work is done in a section, whether the next gate misses something there or not. */
 const worked: Partial<Record<FormPlace, readonly Stage[]>> = {
   weighings: ['arrived', 'agreed', 'weight-work', 'strip-sand'],
   geometry: ['agreed', 'weight-work'],
+  'bench-records': ['weight-work', 'strip-sand'],
   'bench-log': ['weight-work', 'strip-sand', 'finish', 'cure'],
   photos: ['requested', 'in-mail', 'arrived', 'packed'],
   consents: ['arrived'],
@@ -49,7 +48,7 @@ function isWaiting(place: FormPlace, order: Order): boolean {
   }
 }
 
-const needsWeight: readonly FormPlace[] = ['weighings', 'geometry'];
+const needsWeight: readonly FormPlace[] = ['weighings', 'geometry', 'bench-records'];
 
 /** A section of work the order has no use for: no weight comes off, or the bow goes home as it is. */
 function isIdle(place: FormPlace, { services, card }: Order): boolean {

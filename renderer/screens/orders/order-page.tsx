@@ -3,6 +3,7 @@ import type { Stage } from '../../../shared/stages.ts';
 import { Page } from '../../parts/page.tsx';
 import { Arrival } from './arrival/arrival.tsx';
 import { BenchLog } from './bench-log/bench-log.tsx';
+import { BenchRecords } from './bench-records/bench-records.tsx';
 import { Consents } from './consents/consents.tsx';
 import { BowFacts } from './facts/bow-facts.tsx';
 import { CustomerFacts } from './facts/customer-facts.tsx';
@@ -59,6 +60,7 @@ function OrderBody({ order }: { order: OrderDetail }) {
           <WeightStory />
           <Undershoot />
           <Geometry />
+          <BenchRecords />
           <BenchLog />
           {isLeaving ? null : <Leaving />}
           <Photos />

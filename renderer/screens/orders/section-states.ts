@@ -29,6 +29,17 @@ export function weightState({
     : line;
 }
 
+/** Bites that count, and the last look at the glass. */
+export function benchState({ removals, glassChecks }: OrderDetail['bench']): string {
+  const bites = removals.filter(({ struckReason }) => struckReason === null).length;
+  const glass = glassChecks.find(({ struckReason }) => struckReason === null);
+  const failed = glass?.outcome === 'not-ok' ? 'the last glass check failed' : '';
+  return parts(
+    bites === 0 ? 'no bite taken' : `${bites} ${bites === 1 ? 'bite' : 'bites'}`,
+    failed,
+  );
+}
+
 export function findingsState({ findings }: Pick<OrderDetail, 'findings'>): string {
   const open = findings.filter(({ resolvedAt }) => resolvedAt === null);
   const grades = gradeOrder.map((grade) =>

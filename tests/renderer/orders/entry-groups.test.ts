@@ -41,7 +41,10 @@ const route = [
 
 test('what the next gate and the present work need comes first', () => {
   const groups = groupsFor({ route, stage: 'strip-sand', next: 'finish' }, new Set());
-  expect(groups.now.map((group) => group.gate)).toEqual(['bite', 'finish']);
+  expect(groups.now.map((group) => group.gate)).toEqual(['finish']);
+  // Bites are records of their own by now; what was noted of them before is still shown.
+  const noted = groupsFor({ route, stage: 'strip-sand', next: 'finish' }, new Set(['removal']));
+  expect(noted.now.map((group) => group.gate)).toEqual(['bite', 'finish']);
   expect(groups.later.map((group) => group.gate)).toEqual([
     'lettering',
     'coat',

@@ -1,0 +1,77 @@
+import type { BenchStep } from '../../../shared/contract/bench-work.ts';
+import { decimal } from '../../../shared/measure.ts';
+
+const lbf = (value: number) => `${decimal(value)} lb`;
+
+/** The one sentence over a step. */
+export function sentenceOf(step: BenchStep): string {
+  switch (step.kind) {
+    case 'stop-finding':
+      return 'Do not string or draw this bow.';
+    case 'not-at-bench':
+      return 'Nothing is cut at this stage.';
+    case 'no-plan':
+      return 'No weight plan is accepted yet: make it at the desk.';
+    case 'plan-does-not-fit':
+      return 'The plan does not fit any more: plan again at the desk before anything is cut.';
+    case 'questions':
+      return `${lbf(step.readLbf)} was read, ${lbf(step.expectedLbf)} was expected: answer before anything is cut.`;
+    case 'remeasure':
+      return 'Measure the cut places again.';
+    case 'glass-check':
+      return 'Unstring the bow and look at the glass.';
+    case 'read-tiller':
+      return 'String it, flex it, and read tiller and string track.';
+    case 'weigh':
+      return 'Round the edges, flex the bow and weigh it.';
+    case 'weigh-again':
+      return 'Weigh once more: the last step is smaller than what the scale tells.';
+    case 'bite':
+      return step.isLightPass
+        ? `A light pass: about ${lbf(step.forecast.weightLbf)} after it.`
+        : `Take this bite: about ${lbf(step.forecast.weightLbf)} after it.`;
+    case 'sand-only':
+      return step.here
+        ? `Cut nothing more: sand, then weigh. About ${lbf(step.forecast.endLbf)} after sanding.`
+        : `Stop cutting: sanding takes the rest, to about ${lbf(step.forecast.endLbf)}. Move it to strip & sand.`;
+    case 'at-target':
+      return `At its target with ${lbf(step.forecast.weightLbf)}: take nothing more off.`;
+    case 'undershot':
+      return `It ends ${lbf(step.byLbf)} under its target: the customer decides.`;
+    case 'limit':
+      return 'Take nothing more off: a limit is reached.';
+  }
+}
+
+const dust =
+  'Glass and wood dust: extraction on, and a fitted respirator as its data sheet and your local code ask.';
+const slip = 'Never leave a bow on the rig drawn; stand out of the line of the string.';
+
+/** Cautions at the point of use; where a product is handled its own data sheet comes first. */
+export function cautionsOf(step: BenchStep): string[] {
+  switch (step.kind) {
+    case 'stop-finding':
+      return ['Do not string or draw it, not even to look.'];
+    case 'bite':
+      return step.isLightPass
+        ? [dust, 'Lengthwise strokes only, both faces alike.']
+        : [dust, 'Unstring the bow first. Cut to the line, then stop: material is not put back.'];
+    case 'sand-only':
+      return step.here
+        ? [
+            dust,
+            'Scrape a thick film first; it spares the glass. No heat gun and no chemical stripper on laminations.',
+            'Solvent wipes: follow the data sheet, away from ignition and out of the spray area.',
+          ]
+        : [];
+    case 'weigh':
+    case 'weigh-again':
+      return [slip];
+    case 'glass-check':
+      return ['Lifted strands cut: gloves on, and never run a bare finger along an edge.'];
+    case 'read-tiller':
+      return ['Look at both limbs on the string before you draw it even a little.'];
+    default:
+      return [];
+  }
+}

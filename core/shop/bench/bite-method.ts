@@ -1,0 +1,104 @@
+import type { RemovalMethod } from '../../../shared/bench.ts';
+import type { BenchPolicy } from '../../../shared/bench-policy.ts';
+import { type Limb, limbs } from '../../../shared/bows.ts';
+import type { PlanInput } from '../../../shared/plan-input.ts';
+import type { PlanMethod } from '../../../shared/weight-plan.ts';
+import { type BiteMethod, type BowResponse, evenCut, monotoneCubic } from '../../limb/index.ts';
+import { inputOf, methodOf } from '../plans/stored.ts';
+import type { Workdown } from './workdown-of.ts';
+
+/** How the removals of a bite are recorded. */
+export const recordedAs: Record<BiteMethod['kind'], RemovalMethod> = {
+  narrow: 'narrow',
+  'thin both faces': 'thin',
+  'belly scrape': 'scrape',
+  'sanding strokes': 'strokes',
+};
+
+/** Part of the full cut at each place of the response, 0 to 1, as the plan's cut runs. */
+export function cutParts(
+  { bow, choices }: PlanInput,
+  response: BowResponse,
+): Record<Limb, number[]> {
+  const parts = (limb: Limb) => {
+    const cuts = evenCut(bow[limb].lengthIn, 1, choices.cutShape);
+    const curve = monotoneCubic(
+      cuts.map(({ fromFadeIn, leftIn }) => ({ x: fromFadeIn, y: leftIn })),
+    );
+    return response[limb].stations.map(({ fromFadeIn }) =>
+      fromFadeIn < curve.fromX || fromFadeIn > curve.toX
+        ? 0
+        : Math.min(1, Math.max(0, curve.at(fromFadeIn))),
+    );
+  };
+  return { upper: parts('upper'), lower: parts('lower') };
+}
+
+function narrowing(work: Workdown, { smallestSteps }: BenchPolicy): BiteMethod {
+  const { sideIn } = smallestSteps;
+  const steps = (limb: Limb) => work.narrowedIn[limb] / sideIn;
+  return {
+    kind: 'narrow',
+    parts: cutParts(inputOf(work.plan), work.response),
+    stepIn: sideIn,
+    stepsDone: { upper: steps('upper'), lower: steps('lower') },
+  };
+}
+
+/** Narrowing and thinning: what the plan narrows comes first, thinning takes the rest. */
+export function narrowingLeftIn(work: Workdown): Record<Limb, number> {
+  const planned = methodOf(work.plan);
+  const left = (limb: Limb) => planned[limb].offPerSideIn - work.narrowedIn[limb];
+  return { upper: left('upper'), lower: left('lower') };
+}
+
+/** The ways of the plan's own bites, in the order they are tried. Empty: sanding does it all. */
+export function methodsOf(work: Workdown, policy: BenchPolicy): BiteMethod[] {
+  const thin: BiteMethod = { kind: 'thin both faces', stepThou: policy.smallestSteps.faceThou };
+  const { method } = work.plan;
+  switch (method as PlanMethod) {
+    case 'sanding':
+      return [];
+    case 'narrowing':
+      return [narrowing(work, policy)];
+    case 'thinning':
+      return [thin];
+    case 'mixed': {
+      const left = narrowingLeftIn(work);
+      const more = limbs.some((limb) => left[limb] >= policy.smallestSteps.sideIn / 2);
+      return more ? [narrowing(work, policy), thin] : [thin];
+    }
+    case 'belly-scrape':
+      return [{ kind: 'belly scrape', stepThou: policy.smallestSteps.faceThou }];
+  }
+}
+
+/** Light passes with paper, once nothing is to come after them. */
+export const lightPasses = ({ smallestSteps }: BenchPolicy): BiteMethod => ({
+  kind: 'sanding strokes',
+  stepThou: smallestSteps.strokeThou,
+});
+
+export interface Sandings {
+  /** Off each face, thousandths; null once nothing is to come. */
+  toCome: { mean: number; sd: number } | null;
+  /** Stripped, and the weight work is still to come. */
+  betweenSandings: boolean;
+}
+
+/**
+ * What sanding still takes. A bow that is stripped before its weight work is sanded once more
+ * after it, by the shop's figure for final sanding.
+ */
+export function sandingsOf(
+  { plan, strips }: Pick<Workdown, 'plan' | 'strips'>,
+  stripsFirst: boolean,
+  { allowances }: BenchPolicy,
+): Sandings {
+  const twice = stripsFirst && plan.sanding === 'full strip';
+  const own = { mean: plan.allowance_mean_thou, sd: plan.allowance_sd_thou };
+  if (strips === 0) return { toCome: own, betweenSandings: false };
+  if (!twice || strips > 1) return { toCome: null, betweenSandings: false };
+  const { meanThou, sdThou } = allowances['final sanding only'];
+  return { toCome: { mean: meanThou, sd: sdThou }, betweenSandings: true };
+}
