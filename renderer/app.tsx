@@ -17,6 +17,10 @@ import { StartUp } from './screens/start-up/start-up.tsx';
 import { TodayScreen } from './screens/today/today-screen.tsx';
 import { UnknownScreen } from './screens/unknown-screen.tsx';
 import { UnpackingPage } from './screens/unpacking/unpacking-page.tsx';
+import { BowDesk } from './screens/weight-bench/bow-desk.tsx';
+import { OrderDesk } from './screens/weight-bench/order-desk.tsx';
+import { WeightBenchScreen } from './screens/weight-bench/weight-bench-screen.tsx';
+import { WhatIfDesk } from './screens/weight-bench/what-if-desk.tsx';
 
 function Screens() {
   return (
@@ -40,6 +44,14 @@ function Screens() {
       </Route>
       <Route path="/customers/:id">{({ id }) => <CustomerScreen key={id} id={id} />}</Route>
       <Route path="/bows/:id">{({ id }) => <BowScreen key={id} id={id} />}</Route>
+      <Route path="/weight-bench">
+        <WeightBenchScreen />
+      </Route>
+      <Route path="/weight-bench/what-if">
+        <WhatIfDesk />
+      </Route>
+      <Route path="/weight-bench/order/:id">{({ id }) => <OrderDesk key={id} id={id} />}</Route>
+      <Route path="/weight-bench/bow/:id">{({ id }) => <BowDesk key={id} id={id} />}</Route>
       <Route path="/papers">
         <PapersScreen />
       </Route>

@@ -7,13 +7,18 @@ import {
   strikeOutAttachment,
 } from '../shop/attachments/attachments.ts';
 import { attachmentImage, copyToSend } from '../shop/attachments/images.ts';
+import { getBench } from '../shop/bench/bench-view.ts';
 import { checkGlass } from '../shop/bench/glass-checks.ts';
 import { noteRemoval } from '../shop/bench/noted-removal.ts';
+import { remeasure } from '../shop/bench/remeasure.ts';
+import { recordSanding } from '../shop/bench/sanding.ts';
 import {
   strikeOutGlassCheck,
   strikeOutRemoval,
   strikeOutTiller,
 } from '../shop/bench/strike-out.ts';
+import { answerSurprise } from '../shop/bench/surprise.ts';
+import { takeBite } from '../shop/bench/take-bite.ts';
 import { readTiller } from '../shop/bench/tiller-readings.ts';
 import { editBenchPolicy, getBenchPolicy } from '../shop/bench-policy/policy.ts';
 import { bowLifeOf } from '../shop/bows/bow-life.ts';
@@ -77,6 +82,7 @@ import {
   listPriceServices,
 } from '../shop/prices/services.ts';
 import { addReading, strikeOutReading } from '../shop/readings/readings.ts';
+import { scaleChecks } from '../shop/scales/drift.ts';
 import { addScale, checkScale, editScale, listScales } from '../shop/scales/scales.ts';
 import { addPerson, editPerson, listPeople } from '../shop/setup/people.ts';
 import { editShop, getShop, openShop } from '../shop/setup/shop.ts';
@@ -128,6 +134,9 @@ export const router = os.router({
     edit: os.people.edit.handler(({ context, input }) => editPerson(context.signedOn(), input)),
   },
   scales: {
+    checks: os.scales.checks.handler(({ context, input }) =>
+      scaleChecks(context.signedOn(), input.id),
+    ),
     list: os.scales.list.handler(({ context }) => listScales(context.signedOn())),
     add: os.scales.add.handler(({ context, input }) => addScale(context.signedOn(), input)),
     edit: os.scales.edit.handler(({ context, input }) => editScale(context.signedOn(), input)),
@@ -155,6 +164,19 @@ export const router = os.router({
     edit: os.bows.edit.handler(({ context, input }) => editBow(context.signedOn(), input)),
   },
   bench: {
+    get: os.bench.get.handler(({ context, input }) => getBench(context.signedOn(), input.orderId)),
+    takeBite: os.bench.takeBite.handler(({ context, input }) =>
+      takeBite(context.signedOn(), input),
+    ),
+    remeasure: os.bench.remeasure.handler(({ context, input }) =>
+      remeasure(context.signedOn(), input),
+    ),
+    recordSanding: os.bench.recordSanding.handler(({ context, input }) =>
+      recordSanding(context.signedOn(), input),
+    ),
+    answerSurprise: os.bench.answerSurprise.handler(({ context, input }) =>
+      answerSurprise(context.signedOn(), input),
+    ),
     noteRemoval: os.bench.noteRemoval.handler(({ context, input }) =>
       noteRemoval(context.signedOn(), input),
     ),

@@ -57,7 +57,7 @@ export { bowResponse, withWidths } from './workdown/next-bite-response.ts';
 export { sandingThatFits } from './workdown/next-bite-sanding.ts';
 export { calliperSdIn, remeasured } from './workdown/remeasured.ts';
 export { removalSdLbf, type WeighingSpread, weighingSd } from './workdown/spread.ts';
-export { surpriseFromSe, surpriseOf, surpriseOrder } from './workdown/surprise.ts';
+export { type SurpriseQuestion, surpriseFromSe, surpriseOf } from './workdown/surprise.ts';
 export {
   measuredBareEffectiveness,
   recordRemoval,

@@ -1,4 +1,5 @@
 import {
+  IconChartLine,
   IconLayoutKanban,
   IconMailOpened,
   IconPrinter,
@@ -30,6 +31,13 @@ export const screens: readonly ScreenLink[] = [
     short: 'Customers',
     key: 'c',
     icon: IconUsers,
+  },
+  {
+    href: '/weight-bench',
+    label: 'Weight bench',
+    short: 'Weight',
+    key: 'd',
+    icon: IconChartLine,
   },
   { href: '/bench', label: 'Bench view', short: 'Bench', key: 'w', icon: IconRulerMeasure },
   { href: '/papers', label: 'Papers', short: 'Papers', key: 'p', icon: IconPrinter },

@@ -1,6 +1,7 @@
+import { removalMethod } from '../bench.ts';
 import { construction } from '../bows.ts';
 import { day, drawIn, id, line } from '../fields.ts';
-import { learnedFigure, sanding } from '../weight-plan.ts';
+import { learnedFigure, planMethod, sanding } from '../weight-plan.ts';
 import { z } from '../zod.ts';
 import { nothing, officeRoles, query } from './base.ts';
 
@@ -11,6 +12,12 @@ export const forecastJob = z.object({
   closedOn: day,
   bowName: line(300),
   construction,
+  /** Of the plan it left with. */
+  method: planMethod,
+  /** What the bites were that took its weight off, each named once; none where it was only sanded. */
+  biteMethods: z.array(removalMethod).max(6),
+  bites: z.int().min(0),
+  weighings: z.int().min(0),
   drawIn,
   arrivalLbf: z.number(),
   targetLbf: z.number(),
@@ -29,6 +36,19 @@ export const forecastJob = z.object({
 });
 export type ForecastJob = z.infer<typeof forecastJob>;
 
+/** A closed job with a plan that tells nothing of its forecast, and why. */
+export const untoldJob = forecastJob
+  .pick({
+    orderId: true,
+    orderNumber: true,
+    closedOn: true,
+    bowName: true,
+    construction: true,
+    method: true,
+  })
+  .extend({ why: line(200) });
+export type UntoldJob = z.infer<typeof untoldJob>;
+
 export const learned = {
   /** How the shop's forecasts have fared, and what its closed jobs teach. */
   forecastRecord: query(officeRoles)
@@ -37,6 +57,8 @@ export const learned = {
       z.object({
         /** Newest first. */
         jobs: z.array(forecastJob).max(500),
+        /** Left out, newest first. */
+        untold: z.array(untoldJob).max(500),
         inside: z.int(),
         /** What a band promises: eight in ten. */
         promisedPart: z.number(),

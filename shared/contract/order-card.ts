@@ -13,6 +13,20 @@ export const weightStory = z.object({
 });
 export type WeightStory = z.infer<typeof weightStory>;
 
+/** A bow under its target while weight work or sanding is still to do. */
+export const underTarget = z.object({
+  nowLbf: z.number(),
+  targetLbf: z.number(),
+  /** Pound-force under the target, more than nothing. */
+  byLbf: z.number(),
+  drawIn,
+  /** The weight was taken after sanding: what is offered can be written down. */
+  isSanded: z.boolean(),
+  /** When it was weighed. */
+  since: instant,
+});
+export type UnderTarget = z.infer<typeof underTarget>;
+
 /** What a list or the board needs of an order, in one row. */
 export const orderCard = z.object({
   id,
@@ -33,6 +47,7 @@ export const orderCard = z.object({
   promisedOn: day.nullable(),
   estimateCents: cents.nullable(),
   weights: weightStory,
+  underTarget: underTarget.nullable(),
   hold: hold.nullable(),
   openStops: z.int().min(0),
   waitingConsents: z.int().min(0),

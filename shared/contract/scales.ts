@@ -29,7 +29,28 @@ export const scale = z.object({
 });
 export type Scale = z.infer<typeof scale>;
 
+/** One check of a scale with the error at both loads, reading minus load, pound-force. */
+export const pastCheck = scaleCheck.extend({
+  id,
+  lowErrorLbf: z.number(),
+  highErrorLbf: z.number(),
+});
+export type PastCheck = z.infer<typeof pastCheck>;
+
 export const scales = {
+  /** Checks of one scale, newest first, and how its error moved since the first of this year. */
+  checks: query()
+    .input(z.strictObject({ id }))
+    .output(
+      z.object({
+        checks: z.array(pastCheck).max(500),
+        /** Null with fewer than two checks in this year; each is the last error minus the first. */
+        drift: z
+          .object({ since: instant, checks: z.int(), lowLbf: z.number(), highLbf: z.number() })
+          .nullable(),
+        words: line(400),
+      }),
+    ),
   list: query().input(nothing).output(z.array(scale).max(100)),
   add: command(ownerOnly)
     .input(commandInput({ name: requiredLine(120), resolutionLbf: z.number().min(0.001).max(2) }))

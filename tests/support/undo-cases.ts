@@ -1,6 +1,7 @@
 import { bowFields, customerFields, orderFields } from './fixtures.ts';
 import { newCommandId } from './test-shop.ts';
 import { undoCasesBenchRecords } from './undo-cases-bench-records.ts';
+import { undoCasesBenchWork } from './undo-cases-bench-work.ts';
 import { undoCasesPlans } from './undo-cases-plans.ts';
 import { undoCasesPrices } from './undo-cases-prices.ts';
 import {
@@ -32,6 +33,7 @@ type Case = (kit: UndoShop) => Promise<Act>;
 /** Every command that may be taken back, done once in a shop of its own. */
 export const undoCases: Record<string, Case> = {
   ...undoCasesBenchRecords,
+  ...undoCasesBenchWork,
   ...undoCasesPlans,
   ...undoCasesPrices,
   'scales.add':

@@ -50,7 +50,7 @@ export const forecastOf = ({ forecast }: Pick<NextBite, 'forecast'>): BenchForec
   tillerIn: forecast.tillerIn,
 });
 
-function limbWork(
+export function workOfNext(
   work: Workdown,
   next: Extract<NextBite, { stop: null }>,
   limb: Limb,
@@ -124,12 +124,17 @@ function firstOf(work: Workdown, rows: WorkdownRows, facts: AdviceFacts): BenchS
 function undershotStep(
   next: Extract<NextBite, { stop: 'undershot' }>,
   facts: AdviceFacts,
+  { toCome }: Sandings,
 ): BenchStep {
   if (facts.undershootAccepted) return { kind: 'at-target', forecast: forecastOf(next) };
-  const why = [
-    `With what is still to come it ends ${decimal(next.byLbf)} lb under the target.`,
-    'Nothing more comes off. The office makes an offer and asks the customer.',
-  ];
+  const byText = `${decimal(next.byLbf)} lb under the target`;
+  const why =
+    toCome === null
+      ? [`It stands ${byText}.`, 'Nothing more comes off. The office makes an offer and asks.']
+      : [
+          `With the sanding that is still to come it ends ${byText}.`,
+          'Nothing more comes off. Plan a lighter sanding at the desk, or agree another target with the customer first.',
+        ];
   return { kind: 'undershot', byLbf: next.byLbf, why };
 }
 
@@ -150,7 +155,7 @@ function biteStep(
 ): BenchStep {
   const { next } = outcome;
   const { stage } = facts.order;
-  if (next.stop === 'undershot') return undershotStep(next, facts);
+  if (next.stop === 'undershot') return undershotStep(next, facts, sandings);
   // What strip & sand is for comes before any light pass, and no bite is taken in between.
   if (stage === 'strip-sand' && sandings.toCome !== null) {
     if (sandings.betweenSandings) return { kind: 'not-at-bench' };
@@ -163,9 +168,9 @@ function biteStep(
   return {
     kind: 'bite',
     method: recordedAs[outcome.method.kind],
-    face: next.removal.upper.face,
-    upper: limbWork(work, next, 'upper'),
-    lower: limbWork(work, next, 'lower'),
+    face: work.response.face,
+    upper: workOfNext(work, next, 'upper'),
+    lower: workOfNext(work, next, 'lower'),
     step: stepOfMethod(outcome, policy),
     isLightPass: outcome.method.kind === 'sanding strokes',
     forecast: forecastOf(next),

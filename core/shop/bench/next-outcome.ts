@@ -3,7 +3,7 @@ import type { BenchPolicy, TrackRule } from '../../../shared/bench-policy.ts';
 import { limbs } from '../../../shared/bows.ts';
 import { type BiteMethod, type NextBite, nextBite, type Tracking } from '../../limb/index.ts';
 import { limitsOf } from './bite-limits.ts';
-import { lightPasses, methodsOf, narrowingLeftIn, type Sandings } from './bite-method.ts';
+import { lightPasses, narrowingLeftIn, type Sandings, type Way, waysOf } from './bite-method.ts';
 import type { Workdown } from './workdown-of.ts';
 
 /** What comes next by the figures alone, and how it is done where it is a bite. */
@@ -49,13 +49,14 @@ export function outcomeOf(
 ): Outcome {
   const { plan, replay, response, bitesTaken, tiller } = work;
   const within = limitsOf(work, policy, toCome);
-  const reckon = (method: BiteMethod, refusedBecause: (removal: Removal) => string | null) =>
+  const reckon = ({ method, wanted }: Way, refusedBecause: (removal: Removal) => string | null) =>
     nextBite({
       response,
       state: replay.state,
       targetLbf: plan.target_lbf,
       bitesTaken,
       method,
+      wanted,
       sandingThou: toCome,
       tiller: { nowIn: tiller.nowIn, targetIn: plan.tiller_target_in },
       tracking: {
@@ -67,19 +68,20 @@ export function outcomeOf(
       rules: { reserveLbf: plan.reserve_lbf },
     });
   const strokes = lightPasses(policy);
-  if (toCome === null) return { next: reckon(strokes, within), method: strokes };
-  const methods = methodsOf(work, policy);
+  const strokesWay: Way = { method: strokes, wanted: 'weight and tiller' };
+  if (toCome === null) return { next: reckon(strokesWay, within), method: strokes };
   let last: Outcome | null = null;
-  for (const method of methods) {
+  for (const way of waysOf(work, policy, toCome.mean)) {
+    const { method } = way;
     const narrows = method.kind === 'narrow' && plan.method === 'mixed';
     const past = narrows ? pastNarrowing(work, policy.smallestSteps.sideIn) : () => null;
-    const next = reckon(method, (removal) => past(removal) ?? within(removal));
+    const next = reckon(way, (removal) => past(removal) ?? within(removal));
     last = { next, method };
     // What no more narrowing does, thinning may still do.
     if (next.stop === null || next.stop === 'undershot') return last;
   }
   if (last !== null) return last;
-  const next = reckon(strokes, () => noBite);
+  const next = reckon(strokesWay, () => noBite);
   const { forecast } = next;
   return next.stop === 'undershot'
     ? { next, method: strokes }

@@ -45,7 +45,11 @@ export async function workdownRows(
     .orderBy('id')
     .execute();
   const ids = removals.map(({ id }) => id);
-  const cuts = await db.selectFrom('removal_cut').selectAll().where('removal_id', 'in', ids).execute();
+  const cuts = await db
+    .selectFrom('removal_cut')
+    .selectAll()
+    .where('removal_id', 'in', ids)
+    .execute();
   const faces = await db
     .selectFrom('removal_face')
     .selectAll()
@@ -65,8 +69,14 @@ export async function workdownRows(
     .execute();
   const scales = await db.selectFrom('scale').select(['id', 'resolution_lbf']).execute();
   const readings = await storedReadings(db, [orderId]);
+  const measured = await db
+    .selectFrom('geometry')
+    .select('measured_at')
+    .where('id', '=', plan?.geometry_id ?? '')
+    .executeTakeFirst();
+  const measuredAt = measured?.measured_at ?? null;
   const resolutions = new Map(scales.map((scale) => [scale.id, scale.resolution_lbf]));
-  return { plan, readings, removals, cuts, faces, tillers, surprises, resolutions };
+  return { plan, readings, removals, cuts, faces, tillers, surprises, resolutions, measuredAt };
 }
 
 function glassFacts(checks: readonly GlassCheckRow[], lastRemovalAt: string | null) {
@@ -80,7 +90,9 @@ function glassFacts(checks: readonly GlassCheckRow[], lastRemovalAt: string | nu
 /** The same rows give the same name; one more bite, reading or strike-out gives another. */
 function hashOf(bench: Omit<Bench, 'hash' | 'advice' | 'work' | 'gateFacts'>): string {
   const { order, plan, rows, glassChecks, facts, policy } = bench;
-  const kept = (list: readonly { id: string; row_version: number; struck_reason: string | null }[]) =>
+  const kept = (
+    list: readonly { id: string; row_version: number; struck_reason: string | null }[],
+  ) =>
     list
       .filter(({ struck_reason }) => struck_reason === null)
       .map(({ id, row_version }) => `${id} ${row_version}`);
@@ -122,7 +134,8 @@ export async function readBench(db: Db, order: OrderRow): Promise<Bench> {
     stripsFirst: strip !== -1 && strip < weightWork,
     stops,
     fit,
-    undershootAccepted: gateFacts.undershootOffered && gateFacts.consent('undershoot') === 'granted',
+    undershootAccepted:
+      gateFacts.undershootOffered && gateFacts.consent('undershoot') === 'granted',
     glass: glassFacts(glassChecks, lastRemovalOf(rows.removals)),
     missing: missingAt('bite', gateFacts),
   };

@@ -1,7 +1,7 @@
-import { refuseField } from '../../../shared/errors.ts';
 import type { RemovalMethod } from '../../../shared/bench.ts';
 import { type Limb, limbs } from '../../../shared/bows.ts';
 import type { BenchLimbWork } from '../../../shared/contract/bench-work.ts';
+import { refuseField } from '../../../shared/errors.ts';
 import { type BowResponse, executionSd, remeasured } from '../../limb/index.ts';
 
 /** What a removal takes, as part of the weight by the model, and one standard deviation of it. */
@@ -64,8 +64,12 @@ export const handSdThou = (method: RemovalMethod, thou: number): number =>
 /** The faces of both limbs' work that anything comes off. */
 export function facesOf(works: LimbWorks): { limb: Limb; face: 'back' | 'belly'; thou: number }[] {
   return limbs.flatMap((limb) => [
-    ...(works[limb].bellyThou > 0 ? [{ limb, face: 'belly' as const, thou: works[limb].bellyThou }] : []),
-    ...(works[limb].backThou > 0 ? [{ limb, face: 'back' as const, thou: works[limb].backThou }] : []),
+    ...(works[limb].bellyThou > 0
+      ? [{ limb, face: 'belly' as const, thou: works[limb].bellyThou }]
+      : []),
+    ...(works[limb].backThou > 0
+      ? [{ limb, face: 'back' as const, thou: works[limb].backThou }]
+      : []),
   ]);
 }
 

@@ -38,7 +38,7 @@ export function storedRemovalWords(
   cuts: readonly RemovalCutRow[],
   faces: readonly RemovalFaceRow[],
 ): string {
-  if (row.method === 'noted') return `Bite: ${row.note}`;
+  if (row.method === 'noted') return row.note.replaceAll(/\s+/g, ' ');
   const work = (limb: BenchLimbWork['limb']): BenchLimbWork => {
     const off = (face: 'belly' | 'back') => {
       const at = faces.find(

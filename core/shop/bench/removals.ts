@@ -1,7 +1,7 @@
 import type { RemovalRecord } from '../../../shared/contract/bench-records.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { RemovalCutRow, RemovalFaceRow, RemovalRow } from '../../storage/tables.ts';
-import { removalWords } from './removal-words.ts';
+import { storedRemovalWords } from './removal-words.ts';
 
 /** A removal with everything it took, cuts from the fade outwards. */
 export interface StoredRemoval extends RemovalRow {
@@ -51,7 +51,7 @@ export async function removalsOf(shop: OpenShop, orderId: string): Promise<Remov
     id: row.id,
     rowVersion: row.row_version,
     method: row.method,
-    words: removalWords(row),
+    words: storedRemovalWords(row, row.cuts, row.faces).slice(0, 600),
     note: row.note,
     at: row.done_at ?? row.planned_at,
     remeasuredAt: row.remeasured_at,

@@ -61,11 +61,9 @@ export interface OpenSurprise {
 type Plan = WeightPlanRow;
 const alive = (row: { struck_reason: string | null }) => row.struck_reason === null;
 
-/** Standing removals done since the plan was accepted, oldest first. */
-export function removalsOfPlan(plan: Plan, removals: readonly RemovalRow[]): RemovalRow[] {
-  const since = removals.filter(
-    (row) => alive(row) && row.done_at !== null && row.done_at > plan.accepted_at,
-  );
+/** Standing removals done since an instant, oldest first. */
+export function removalsSince(at: string, removals: readonly RemovalRow[]): RemovalRow[] {
+  const since = removals.filter((row) => alive(row) && row.done_at !== null && row.done_at > at);
   return since.sort((a, b) => order(a.done_at ?? '', a.id, b.done_at ?? '', b.id));
 }
 
@@ -152,7 +150,7 @@ class Follower {
     const plan = this.#plan;
     const later = rows.readings.filter((row) => alive(row) && row.weighed_at > plan.accepted_at);
     const weighings = later.flatMap((row) => weighingOf(plan, row, rows) ?? []);
-    const removals = removalsOfPlan(plan, rows.removals);
+    const removals = removalsSince(plan.accepted_at, rows.removals);
     const events = [
       ...weighings.map((one) => ({
         at: one.row.weighed_at,

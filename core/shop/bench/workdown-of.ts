@@ -1,5 +1,6 @@
 import type { StringTrack } from '../../../shared/bench.ts';
 import type { Limb } from '../../../shared/bows.ts';
+import type { PlanInput } from '../../../shared/plan-input.ts';
 import { type BowResponse, withWidths } from '../../limb/index.ts';
 import type {
   RemovalCutRow,
@@ -13,6 +14,7 @@ import type { StoredReading } from '../readings/stored.ts';
 import {
   type OpenSurprise,
   openSurpriseIn,
+  removalsSince,
   replayWeights,
   type WeightReplay,
   type WeightRows,
@@ -22,6 +24,8 @@ export interface WorkdownRows extends WeightRows {
   cuts: readonly RemovalCutRow[];
   faces: readonly RemovalFaceRow[];
   tillers: readonly TillerReadingRow[];
+  /** When the limbs were measured that the plan rests on; null where they were not. */
+  measuredAt: string | null;
 }
 
 export interface TillerNow {
@@ -32,6 +36,9 @@ export interface TillerNow {
   /** Read after the last removal. */
   isCurrent: boolean;
 }
+
+/** A cut far out takes nothing nearer the fade, part of the limb's length. */
+export const farOutFromPart = 0.35;
 
 type PerFace = { back: number; belly: number };
 
@@ -46,8 +53,9 @@ export interface Workdown {
   planResponse: BowResponse;
   /** Bites of weight work and light passes; sanding is none. */
   bitesTaken: number;
-  /** Full cut taken so far off one side, inches. */
+  /** Full cut taken so far off one side, inches; cuts far out by themselves. */
   narrowedIn: Record<Limb, number>;
+  narrowedFarOutIn: Record<Limb, number>;
   /** Off each face so far, thousandths. */
   thinnedThou: Record<Limb, PerFace>;
   /** How often the bow was stripped or sanded since the plan. */
@@ -72,23 +80,36 @@ export function widthAfter(cut: RemovalCutRow, presentIn: number): number {
 export const cutAt = (cuts: readonly RemovalCutRow[], limb: Limb, fromFadeIn: number) =>
   cuts.find((cut) => cut.limb === limb && samePlace(cut.from_fade_in, fromFadeIn));
 
+/** Off a place between those of an earlier plan, inches: evenly from one to the next. */
+function offBetween(cuts: readonly RemovalCutRow[], limb: Limb, fromFadeIn: number): number {
+  const here = cuts
+    .filter((cut) => cut.limb === limb)
+    .sort((a, b) => a.from_fade_in - b.from_fade_in);
+  const next = here.findIndex((cut) => cut.from_fade_in > fromFadeIn);
+  const [inner, outer] = [here[next - 1], here[next]];
+  if (inner === undefined || outer === undefined) return 0;
+  const off = (cut: RemovalCutRow) => (cut.width_before_in ?? 0) - widthAfter(cut, 0);
+  const part = (fromFadeIn - inner.from_fade_in) / (outer.from_fade_in - inner.from_fade_in);
+  return off(inner) + part * (off(outer) - off(inner));
+}
+
+/** Widths at the places of a plan after removals, inches, oldest removal first. */
 function presentWidths(
   response: BowResponse,
   removals: readonly RemovalRow[],
   cuts: readonly RemovalCutRow[],
 ): Record<Limb, number[]> {
+  const cutsOf = Map.groupBy(cuts, (cut) => cut.removal_id);
   const widths = (limb: Limb) =>
-    response[limb].stations.map(({ fromFadeIn, widthIn }) => {
-      const here = removals.flatMap(
-        ({ id }) =>
-          cutAt(
-            cuts.filter((cut) => cut.removal_id === id),
-            limb,
-            fromFadeIn,
-          ) ?? [],
-      );
-      return here.reduce((present, cut) => widthAfter(cut, present), widthIn);
-    });
+    response[limb].stations.map(({ fromFadeIn, widthIn }) =>
+      removals.reduce((presentIn, { id }) => {
+        const here = cutsOf.get(id) ?? [];
+        const cut = cutAt(here, limb, fromFadeIn);
+        return cut === undefined
+          ? presentIn - offBetween(here, limb, fromFadeIn)
+          : widthAfter(cut, presentIn);
+      }, widthIn),
+    );
   return { upper: widths('upper'), lower: widths('lower') };
 }
 
@@ -102,6 +123,12 @@ function narrowed(removals: readonly RemovalRow[], cuts: readonly RemovalCutRow[
   });
   // A tip that tracks gets more off one side, the same in total.
   return sides.reduce((sum, one) => sum + one / 2, 0);
+}
+
+/** Nothing off here, or the place lies past the inner part of the limb. */
+function isUncutInside(cut: RemovalCutRow, { bow }: PlanInput): boolean {
+  const off = (cut.done_left_in ?? 0) + (cut.done_right_in ?? 0);
+  return off === 0 || cut.from_fade_in > farOutFromPart * bow[cut.limb].lengthIn;
 }
 
 function thinned(removals: readonly RemovalRow[], faces: readonly RemovalFaceRow[], limb: Limb) {
@@ -159,18 +186,28 @@ export function workdownOf(plan: WeightPlanRow, rows: WorkdownRows): Workdown {
   const replay = replayWeights(plan, rows);
   const { removals } = replay;
   const planResponse = responseOf(plan);
+  const sinceMeasured = removalsSince(rows.measuredAt ?? plan.accepted_at, rows.removals);
   const lastRemovalAt = lastRemovalOf(rows.removals);
+  const isFarOut = ({ id }: RemovalRow) => {
+    const cuts = rows.cuts.filter((cut) => cut.removal_id === id);
+    return cuts.length > 0 && cuts.every((cut) => isUncutInside(cut, inputOf(plan)));
+  };
+  const [farOut, along] = [removals.filter(isFarOut), removals.filter((row) => !isFarOut(row))];
   const { at, ...tiller } = tillerOf(plan, rows.readings, rows.tillers);
   return {
     plan,
     replay,
     openSurprise: openSurpriseIn(replay, rows.surprises),
     planResponse,
-    response: withWidths(planResponse, presentWidths(planResponse, removals, rows.cuts)),
+    response: withWidths(planResponse, presentWidths(planResponse, sinceMeasured, rows.cuts)),
     bitesTaken: removals.filter(({ method }) => method !== 'strip').length,
     narrowedIn: {
-      upper: narrowed(removals, rows.cuts, 'upper'),
-      lower: narrowed(removals, rows.cuts, 'lower'),
+      upper: narrowed(along, rows.cuts, 'upper'),
+      lower: narrowed(along, rows.cuts, 'lower'),
+    },
+    narrowedFarOutIn: {
+      upper: narrowed(farOut, rows.cuts, 'upper'),
+      lower: narrowed(farOut, rows.cuts, 'lower'),
     },
     thinnedThou: {
       upper: thinned(removals, rows.faces, 'upper'),

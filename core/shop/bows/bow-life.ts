@@ -6,8 +6,10 @@ import { geometryOf } from './geometry.ts';
 import { findingEvents, removalEvents } from './life-bench.ts';
 import type { LifeNames } from './life-event.ts';
 import { glassEvents } from './life-glass.ts';
+import { glassLeftOf } from './life-glass-left.ts';
 import { geometryEvents, lifeWeights, weighingEvents } from './life-measured.ts';
 import { incidentEvents, markingEvents, moveEvents, shipmentEvents } from './life-orders.ts';
+import { countedRemovals, lifetimeOf, removalRows } from './life-removed.ts';
 
 /** Most events one page is sent; a bow would have to be worked on for decades. */
 const mostEvents = 5000;
@@ -50,6 +52,7 @@ export async function bowLifeOf(
       read(shop, id),
     ),
   );
+  const removals = countedRemovals(await removalRows(shop.read, id));
   const events = [
     ...weighingEvents(readings, names),
     ...geometryEvents(geometry),
@@ -60,6 +63,8 @@ export async function bowLifeOf(
   return {
     ...known,
     geometry,
+    lifetime: lifetimeOf(removals, names.limbSets),
+    glassLeft: await glassLeftOf(shop, id, removals, names.limbSets),
     weights: lifeWeights(readings, names),
     events: events
       .toSorted((a, b) => b.at.localeCompare(a.at) || b.id.localeCompare(a.id))

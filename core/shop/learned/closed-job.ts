@@ -85,6 +85,14 @@ export function effectivenessOf(rows: JobRows): number | null {
   return modelled < leastDrop ? null : (1 - last.lbf / first.lbf) / modelled;
 }
 
+/** Bites that count, in the order they were done. */
+export function bitesOf({ removals }: JobRows): RemovalRow[] {
+  return removals.filter(
+    ({ method, struck_reason, done_at }) =>
+      struck_reason === null && done_at !== null && bites.includes(method),
+  );
+}
+
 /** Weight at the plan's draw when the bow left: its last standing weighing; null where there is none after the plan. */
 export function endWeightOf(rows: JobRows): number | null {
   const last = weighingsOf(rows).at(-1);

@@ -1,30 +1,48 @@
-import type { ForecastJob } from '../../../shared/contract/learned.ts';
+import type { ForecastJob, UntoldJob } from '../../../shared/contract/learned.ts';
 import type { ContractOutputs } from '../../../shared/contract/types.ts';
-import { difference } from '../../../shared/measure.ts';
-import { sandings } from '../../../shared/weight-plan.ts';
+import { decimal, difference } from '../../../shared/measure.ts';
+import { planMethod, sandings } from '../../../shared/weight-plan.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import { benchPolicyOf } from '../bench-policy/policy.ts';
 import { bowLine } from '../bows/bow-line.ts';
 import { dayOf } from '../day.ts';
-import { arrivalWeightOf, endWeightOf } from './closed-job.ts';
+import { arrivalWeightOf, bitesOf, endWeightOf } from './closed-job.ts';
 import { allowanceFrom, effectivenessFrom, usualAllowance, usualEffectiveness } from './figures.ts';
 import { type ClosedJob, closedJobs } from './jobs.ts';
 
 /** What a band promises. */
 const promisedPart = 0.8;
 
-/** One closed job as the owner reads it; null where it was never weighed after sanding. */
-export function forecastJobOf(job: ClosedJob): ForecastJob | null {
-  const { order, plan, rows } = job;
-  const measuredLbf = endWeightOf(rows);
-  if (measuredLbf === null) return null;
-  const arrivalLbf = arrivalWeightOf(rows);
+function headOf({ order, plan, bow, construction }: ClosedJob) {
   return {
     orderId: order.id,
     orderNumber: order.number,
     closedOn: dayOf(order.stage_since),
-    bowName: bowLine(job.bow),
-    construction: job.construction,
+    bowName: bowLine(bow),
+    construction,
+    method: planMethod.parse(plan.method),
+  };
+}
+
+/** Why a closed job says nothing of its forecast; null where it does. */
+export function untoldJobOf(job: ClosedJob): UntoldJob | null {
+  if (endWeightOf(job.rows) !== null) return null;
+  const why = `It was not weighed after sanding at the plan's draw of ${decimal(job.plan.draw_in, 4)} in AMO.`;
+  return { ...headOf(job), why };
+}
+
+/** One closed job as the owner reads it; null where it was never weighed after sanding. */
+export function forecastJobOf(job: ClosedJob): ForecastJob | null {
+  const { plan, rows } = job;
+  const measuredLbf = endWeightOf(rows);
+  if (measuredLbf === null) return null;
+  const arrivalLbf = arrivalWeightOf(rows);
+  const bites = bitesOf(rows);
+  return {
+    ...headOf(job),
+    biteMethods: [...new Set(bites.map(({ method }) => method))],
+    bites: bites.length,
+    weighings: rows.readings.filter(({ struck_reason }) => struck_reason === null).length,
     drawIn: plan.draw_in,
     arrivalLbf,
     targetLbf: plan.target_lbf,
@@ -50,6 +68,7 @@ export async function forecastRecord(
   const constructions = new Set(closed.map((job) => job.construction));
   return {
     jobs,
+    untold: closed.map(untoldJobOf).filter((job) => job !== null),
     inside: jobs.filter(({ isInside }) => isInside).length,
     promisedPart,
     allowances: [...constructions].flatMap((construction) =>

@@ -8,6 +8,7 @@ import { questionCounts } from '../consents/question-counts.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
 import { storedReadings } from '../readings/stored.ts';
 import { routeOf, servicesOf } from './order-json.ts';
+import { underTargetOf } from './under-target.ts';
 import { weightStoryOf } from './weight-story.ts';
 
 type OrderQuery = SelectQueryBuilder<Tables, 'shop_order', OrderRow>;
@@ -95,6 +96,7 @@ export async function cardsWhere(
       promisedOn: order.promised_on,
       estimateCents: order.estimate_cents,
       weights: weightStoryOf(order, rest.readings.get(order.id) ?? []),
+      underTarget: underTargetOf(order, rest.readings.get(order.id) ?? []),
       hold: hold === undefined ? null : holdOf(hold),
       openStops: stopsOf(rest.stops, order).length,
       waitingConsents: rest.questions(order.id),

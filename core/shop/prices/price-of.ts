@@ -6,7 +6,8 @@ import type {
 } from '../../../shared/contract/prices.ts';
 import { balanceOf, depositAsked, paymentSums } from '../../../shared/money.ts';
 import type { OpenShop } from '../../storage/context.ts';
-import type { OrderRow, PriceLineRow } from '../../storage/tables.ts';
+import type { OrderRow, PriceLineRow, UndershootRow } from '../../storage/tables.ts';
+import { storedUndershoots } from '../undershoot/stored.ts';
 import { storedPriceLines, totalsOf } from './stored.ts';
 
 type Db = OpenShop['read'];
@@ -54,6 +55,23 @@ async function paymentsOf(db: Db, orderId: string): Promise<Payment[]> {
 }
 
 /**
+ * What an answer changes the price by. A yes to a bow under its target takes up the cut the shop
+ * offered when it asked, unless the two agreed on another one in the answer.
+ */
+function agreedCents(
+  answer: { kind: string; asked_at: string; cost_change_cents: number },
+  offers: readonly UndershootRow[],
+): number {
+  if (answer.kind !== 'undershoot' || answer.cost_change_cents !== 0) {
+    return answer.cost_change_cents;
+  }
+  const asked = offers.filter(
+    (offer) => offer.struck_reason === null && offer.proposed_at <= answer.asked_at,
+  );
+  return asked.at(-1)?.price_change_cents ?? 0;
+}
+
+/**
  * Changes of cost the customer granted, while no standing line takes them up. An answer counts
  * only while it is the last one to its question: what was withdrawn later is not agreed.
  */
@@ -64,6 +82,8 @@ export async function agreedChangesOf(db: Db, orderId: string): Promise<AgreedCh
     .select([
       'consent_answer.id',
       'consent_id',
+      'consent.kind',
+      'consent.asked_at',
       'answer',
       'cost_change_cents',
       'answered_at',
@@ -78,11 +98,14 @@ export async function agreedChangesOf(db: Db, orderId: string): Promise<AgreedCh
     (await storedPriceLines(db, [orderId])).map((line) => line.consent_answer_id),
   );
   const last = new Map(rows.map((row) => [row.consent_id, row]));
+  const offers = await storedUndershoots(db, orderId);
   return [...last.values()]
-    .filter((row) => row.answer === 'granted' && row.cost_change_cents !== 0 && !taken.has(row.id))
-    .map((row) => ({
+    .filter((row) => row.answer === 'granted' && !taken.has(row.id))
+    .map((row) => ({ row, cents: agreedCents(row, offers) }))
+    .filter(({ cents }) => cents !== 0)
+    .map(({ row, cents }) => ({
       answerId: row.id,
-      cents: row.cost_change_cents,
+      cents,
       agreedAt: row.answered_at,
       answeredBy: row.answered_by,
       channel: row.channel,

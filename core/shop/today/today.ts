@@ -8,6 +8,7 @@ import { type OrderFacts, readManyFacts } from '../gates/facts.ts';
 import type { GateFacts } from '../gates/gate-facts.ts';
 import { routeOf } from '../orders/order-json.ts';
 import { nextStage } from '../orders/route.ts';
+import { underTargetOf } from '../orders/under-target.ts';
 import { getShop } from '../setup/shop.ts';
 import { checkUnfinished, notArrived } from './arrivals.ts';
 import { type Unanswered, unanswered } from './consents.ts';
@@ -31,6 +32,7 @@ import { uncheckedScales } from './scales.ts';
 import { notDelivered } from './shipments.ts';
 import { sorted } from './sort.ts';
 import { undecidedStops } from './stops.ts';
+import { underTarget } from './under-target.ts';
 import { unaskedUndershoot } from './undershoots.ts';
 
 /** More would not be read by anybody; the worst come first. */
@@ -65,6 +67,7 @@ function ofOrder(
     ...promised(order, day),
     ...undecidedStops(rows.openStops, order),
     ...unanswered(unansweredOf(rows.consents, facts), order, day, reminderDays),
+    ...underTarget(underTargetOf(rows.order, rows.readings), facts.undershootOffered, order),
     ...undershotOffer(order, { rows, facts }),
     ...notArrived(order, day),
     ...(rows.arrival === null ? [] : checkUnfinished(rows.arrival, order, day)),

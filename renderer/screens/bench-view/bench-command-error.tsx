@@ -2,12 +2,13 @@ import { Mark } from '../../parts/mark.tsx';
 import classes from './bench-command-error.module.css';
 import { BigButton } from './big-button.tsx';
 
-interface FailedCommand {
+export interface FailedCommand {
   error: string | null;
   details: Record<string, string>;
   unanswered: boolean;
   busy: boolean;
   again(): Promise<unknown>;
+  reset(): void;
 }
 
 /** What a command of the bench failed with. An answer that got lost is asked for again by itself. */
@@ -25,7 +26,9 @@ export function BenchCommandError({ command }: { command: FailedCommand }) {
         <BigButton disabled={command.busy} onClick={() => void command.again()}>
           Send again
         </BigButton>
-      ) : null}
+      ) : (
+        <BigButton onClick={command.reset}>I have seen it</BigButton>
+      )}
     </div>
   );
 }

@@ -3,17 +3,17 @@ import { orpc } from '../../api/client.ts';
 import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import { BenchFrame } from './bench-frame.tsx';
 import { BenchView } from './bench-view.tsx';
-import { seenOfOrder } from './seen-of-order.ts';
+import { seenOfBench } from './seen-of-bench.ts';
 import { useAdviceChange } from './use-advice-change.ts';
 
 /** The bench view of one order. It reads again by itself when the order changes elsewhere. */
 export function BenchViewScreen({ orderId }: { orderId: string }) {
+  const view = useQuery(orpc.bench.get.queryOptions({ input: { orderId } }));
   const order = useQuery(orpc.orders.get.queryOptions({ input: { id: orderId } }));
   const scales = useQuery(orpc.scales.list.queryOptions());
-  const seen = order.data === undefined ? null : seenOfOrder(order.data);
-  const change = useAdviceChange(seen?.advice ?? null);
-  if (seen === null || order.data === undefined || scales.data === undefined) {
-    const error = order.error ?? scales.error;
+  const change = useAdviceChange(view.data?.advice ?? null);
+  if (view.data === undefined || order.data === undefined || scales.data === undefined) {
+    const error = view.error ?? order.error ?? scales.error;
     return (
       <BenchFrame title="Bench" back={{ href: '/bench', label: 'Bows' }}>
         {error === null ? (
@@ -22,8 +22,7 @@ export function BenchViewScreen({ orderId }: { orderId: string }) {
           <ErrorNote
             error={error}
             onAgain={() => {
-              void order.refetch();
-              void scales.refetch();
+              for (const query of [view, order, scales]) void query.refetch();
             }}
           />
         )}
@@ -31,6 +30,12 @@ export function BenchViewScreen({ orderId }: { orderId: string }) {
     );
   }
   return (
-    <BenchView seen={seen} order={order.data} scales={scales.data} change={change} work={null} />
+    <BenchView
+      view={view.data}
+      seen={seenOfBench(view.data, order.data.card)}
+      order={order.data}
+      scales={scales.data}
+      change={change}
+    />
   );
 }

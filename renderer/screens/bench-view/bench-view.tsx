@@ -1,41 +1,45 @@
 import { type ReactNode, useState } from 'react';
-import { useLocation } from 'wouter';
+import type { BenchView as BenchRecords } from '../../../shared/contract/bench-work.ts';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { Scale } from '../../../shared/contract/scales.ts';
 import { ErrorNote } from '../../parts/notes.tsx';
+import { BenchCommandError } from './bench-command-error.tsx';
 import { BenchFrame } from './bench-frame.tsx';
 import { BenchShell } from './bench-shell.tsx';
-import { BigButton } from './big-button.tsx';
+import classes from './bench-view.module.css';
+import { ChangedNote } from './changed-note.tsx';
+import { FullStep, isFull } from './full-step.tsx';
 import { pulledWeights } from './pulls.ts';
 import type { Seen } from './seen.ts';
 import { numberRow, tillerLine } from './seen-text.ts';
-import { StopScreen } from './stop-screen.tsx';
+import { SideButtons } from './side-buttons.tsx';
+import { StepWork } from './step-work.tsx';
 import { StrikeHere } from './strike-here.tsx';
 import { UndoPanel } from './undo-panel.tsx';
 import type { useAdviceChange } from './use-advice-change.ts';
-import { useBenchKeys, useBenchListener } from './use-bench-keys.ts';
+import { useBenchListener } from './use-bench-keys.ts';
 import { useOpenBow } from './use-open-bow.ts';
+import { useStepWrites } from './use-step-writes.ts';
 import { useWeighEntry, WeighHere } from './weigh-here.tsx';
 import { weighPrefill } from './weigh-prefill.ts';
 
-type Mode = 'step' | 'weigh' | 'undo' | 'strike';
+export type Mode = 'step' | 'weigh' | 'undo' | 'strike';
 
 interface BenchViewProps {
+  view: BenchRecords;
   seen: Seen;
   order: OrderDetail;
   scales: readonly Scale[];
   change: ReturnType<typeof useAdviceChange>;
-  /** What the hands do at the steps other than weighing. */
-  work: ReactNode;
 }
 
 /** The glove view of one bow: what to do now, and always the same ways to weigh and to take back. */
-export function BenchView({ seen, order, scales, change, work }: BenchViewProps) {
+export function BenchView({ view, seen, order, scales, change }: BenchViewProps) {
   const [mode, setMode] = useState<Mode>('step');
-  const [, go] = useLocation();
   const { open, trouble } = useOpenBow();
   // The work order of this very bow brings back what its hands do next.
   useBenchListener((number) => (number === seen.number ? setMode('step') : void open(number)));
+  const writes = useStepWrites(view, seen, change);
   const prefill = weighPrefill(order, scales);
   const jobDrawIn = seen.drawIn ?? 28;
   const weigh = useWeighEntry(seen.orderId, prefill, jobDrawIn);
@@ -48,52 +52,65 @@ export function BenchView({ seen, order, scales, change, work }: BenchViewProps)
       (mode === 'step' && (step.kind === 'weigh' || weigh.entry.pulls.length > 0)));
   const back = () => setMode('step');
   const side = (
-    <>
-      {mode === 'step' && !isWeighing && !isBarred ? (
-        <BigButton onClick={() => setMode('weigh')}>Weigh again</BigButton>
-      ) : null}
-      {isWeighing && step.kind !== 'weigh' ? (
-        <BigButton
-          onClick={() => {
-            weigh.clear();
-            back();
-          }}
-        >
-          Do not weigh
-        </BigButton>
-      ) : null}
-      <BigButton onClick={() => setMode(mode === 'undo' ? 'step' : 'undo')}>
-        {mode === 'undo' ? 'Back' : 'Undo'}
-      </BigButton>
-      <BigButton onClick={() => setMode(mode === 'strike' ? 'step' : 'strike')}>
-        {mode === 'strike' ? 'Back' : 'Strike out'}
-      </BigButton>
-    </>
+    <SideButtons
+      mode={mode}
+      onMode={setMode}
+      canWeigh={!isBarred && !isWeighing}
+      onNoWeighing={
+        isWeighing && step.kind !== 'weigh'
+          ? () => {
+              weigh.clear();
+              back();
+            }
+          : null
+      }
+    />
   );
-  const shown =
-    mode === 'undo' ? (
-      <UndoPanel
-        orderId={seen.orderId}
-        onClose={back}
-        onStrikeOut={() => setMode('strike')}
-        watch={change}
-      />
-    ) : mode === 'strike' ? (
-      <StrikeHere order={order} watch={change} onClose={back} />
-    ) : isWeighing ? (
-      <WeighHere
-        orderId={seen.orderId}
-        jobDrawIn={jobDrawIn}
-        prefill={prefill}
-        watch={change}
-        entry={weigh.entry}
-        onChange={weigh.change}
-        onClear={weigh.clear}
-        onSaved={back}
-      />
-    ) : (
-      work
-    );
+  const isEntry = step.kind === 'remeasure' || step.kind === 'tiller';
+  const shell = (work: ReactNode) => (
+    <BenchShell
+      sentence={isWeighing ? `Weigh at ${jobDrawIn} in.` : seen.sentence}
+      numbers={numberRow(seen, pulledNow(weigh.entry, jobDrawIn), isWeighing)}
+      tiller={isWeighing ? null : tillerLine(seen)}
+      told={isWeighing ? null : seen.told}
+      cautions={seen.cautions}
+      layout={isWeighing || isEntry ? 'rows' : 'columns'}
+      side={side}
+    >
+      {work}
+    </BenchShell>
+  );
+  const shown = () => {
+    if (mode === 'undo') {
+      const strike = () => setMode('strike');
+      return shell(
+        <UndoPanel orderId={seen.orderId} onClose={back} onStrikeOut={strike} watch={change} />,
+      );
+    }
+    if (mode === 'strike') {
+      return shell(
+        <StrikeHere orderId={seen.orderId} log={view.log} watch={change} onClose={back} />,
+      );
+    }
+    if (isWeighing) {
+      return shell(
+        <WeighHere
+          orderId={seen.orderId}
+          jobDrawIn={jobDrawIn}
+          prefill={prefill}
+          watch={change}
+          entry={weigh.entry}
+          onChange={weigh.change}
+          onClear={weigh.clear}
+          onSaved={back}
+        />,
+      );
+    }
+    if (isFull(seen)) return <FullStep seen={seen} writes={writes} side={side} shell={shell} />;
+    const braceIn = order.readings.length === 0 ? null : prefill.braceIn;
+    const onWeigh = () => setMode('weigh');
+    return shell(<StepWork seen={seen} writes={writes} braceIn={braceIn} onWeigh={onWeigh} />);
+  };
   return (
     <BenchFrame
       title={`${seen.number} ${seen.customer}`}
@@ -101,49 +118,12 @@ export function BenchView({ seen, order, scales, change, work }: BenchViewProps)
       back={{ href: '/bench', label: 'Bows' }}
     >
       {trouble === null ? null : <ErrorNote error={trouble} />}
-      {step.kind === 'stop' && mode === 'step' && !isWeighing ? (
-        <StopScreen
-          kind={step.tone}
-          words={step.words}
-          actions={
-            <>
-              {step.office === null ? null : (
-                <OfficeButton {...step} office={step.office} go={go} />
-              )}
-              {side}
-            </>
-          }
-        >
-          {step.why.map((text) => (
-            <p key={text}>{text}</p>
-          ))}
-        </StopScreen>
-      ) : (
-        <BenchShell
-          sentence={isWeighing ? `Weigh at ${jobDrawIn} in.` : seen.sentence}
-          numbers={numberRow(seen, pulledNow(weigh.entry, jobDrawIn), isWeighing)}
-          tiller={isWeighing ? null : tillerLine(seen)}
-          cautions={seen.cautions}
-          isChanged={change.isChanged}
-          onSeen={change.seen}
-          layout={
-            isWeighing || step.kind === 'remeasure' || step.kind === 'tiller' ? 'rows' : 'columns'
-          }
-          side={side}
-        >
-          {shown}
-        </BenchShell>
-      )}
+      <div className={classes.notes}>
+        {writes.failed === null ? null : <BenchCommandError command={writes.failed} />}
+        {change.isChanged ? <ChangedNote onSeen={change.seen} /> : null}
+      </div>
+      {shown()}
     </BenchFrame>
-  );
-}
-
-function OfficeButton({ office, go }: { office: string; go: (path: string) => void }) {
-  useBenchKeys({ onConfirm: () => go(office) });
-  return (
-    <BigButton kind="main" keyHint="Enter" onClick={() => go(office)}>
-      Open the order
-    </BigButton>
   );
 }
 

@@ -7,10 +7,12 @@ const amount = z.number().min(0).max(100);
 export const biteEntry = z.strictObject({
   other: z.strictObject({ upper: amount, lower: amount }).nullable(),
   phase: z.enum(['card', 'read-back', 'other']),
+  /** Why the owner lets it pass with something missing; empty where nothing is. */
+  because: z.string().max(400),
 });
 export type BiteEntry = z.infer<typeof biteEntry>;
 
-export const freshBite: BiteEntry = { other: null, phase: 'card' };
+export const freshBite: BiteEntry = { other: null, phase: 'card', because: '' };
 
 /** The amount that one limb's work is told by: inches per side, or thousandths a face. */
 export function amountOf({ cuts, bellyThou, backThou }: LimbWork): {
@@ -23,19 +25,24 @@ export function amountOf({ cuts, bellyThou, backThou }: LimbWork): {
     : { unit: 'thou', value: Math.max(bellyThou, backThou) };
 }
 
-/** The same work with its full amount changed; every place keeps its part of it. */
-export function withAmount(work: LimbWork, value: number): LimbWork {
-  const { value: planned } = amountOf(work);
+/**
+ * The same work with its full amount changed; every place keeps its part of it. A limb that was to
+ * be left alone is cut as the other one.
+ */
+export function withAmount(work: LimbWork, value: number, other: LimbWork): LimbWork {
+  const { value: own } = amountOf(work);
+  const like = own > 0 ? work : other;
+  const { value: planned } = amountOf(like);
   const part = planned > 0 ? value / planned : 0;
   return {
-    ...work,
-    cuts: work.cuts.map((cut) => ({
+    limb: work.limb,
+    cuts: like.cuts.map((cut) => ({
       ...cut,
       offLeftIn: cut.offLeftIn * part,
       offRightIn: cut.offRightIn * part,
     })),
-    bellyThou: work.bellyThou * part,
-    backThou: work.backThou * part,
+    bellyThou: like.bellyThou * part,
+    backThou: like.backThou * part,
   };
 }
 

@@ -1,6 +1,5 @@
-/** Signs that the glass is at its end, in the order they are looked for. */
-export const glassSigns = ['showThrough', 'strands', 'runOut', 'exposedCore'] as const;
-export type GlassSign = (typeof glassSigns)[number];
+import { type GlassSign, glassSigns } from '../../../shared/bench.ts';
+
 export type GlassAnswers = Record<GlassSign, boolean | null>;
 
 export const glassQuestions: Record<GlassSign, string> = {

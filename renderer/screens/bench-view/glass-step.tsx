@@ -1,12 +1,6 @@
+import { type GlassSign, glassSigns } from '../../../shared/bench.ts';
 import { BigButton } from './big-button.tsx';
-import {
-  type GlassAnswers,
-  type GlassSign,
-  glassQuestions,
-  glassSaid,
-  glassSigns,
-  nextSign,
-} from './glass-signs.ts';
+import { type GlassAnswers, glassQuestions, glassSaid, nextSign } from './glass-signs.ts';
 import classes from './panels.module.css';
 import { ReadBack } from './read-back.tsx';
 import { useChoiceKeys } from './use-choice-keys.ts';

@@ -48,3 +48,15 @@ export function tillerLine({ tiller }: Pick<Seen, 'tiller'>): string | null {
   const { said, more } = tillerAdvice(tiller.nowIn, tiller.targetIn);
   return more === null ? `Tiller ${said}` : `Tiller: ${said} → ${more}`;
 }
+
+/** All weights in one line, for the screens that large words fill. */
+export function weightLine({ now, told, stopAtLbf, targetLbf, drawIn }: Seen): string | null {
+  const at = drawIn === null ? '' : ` @ ${decimal(drawIn, 2)}"`;
+  const parts = [
+    ...(now === null ? [] : [`Now ${now.lbf.toFixed(1)} lb`]),
+    ...(stopAtLbf === null ? [] : [`stop at ${decimal(stopAtLbf)} lb`]),
+    ...(targetLbf === null ? [] : [`target ${decimal(targetLbf)} lb${at}`]),
+  ];
+  const line = parts.length === 0 ? null : `${parts.join(', ')}.`;
+  return told === null ? line : [told, line].filter((text) => text !== null).join(' ');
+}

@@ -1,25 +1,16 @@
-import { z } from '../../../shared/zod.ts';
 import { type BiteEntry, biteEntry, freshBite } from './bite-entry.ts';
+import { BiteNeeds } from './bite-needs.tsx';
 import { BiteStep } from './bite-step.tsx';
-import { type GlassAnswers, nothingAnswered } from './glass-signs.ts';
-import { GlassStep } from './glass-step.tsx';
+import { IdleStep } from './idle-step.tsx';
 import { useKeptEntry } from './kept-entry.ts';
-import { QuestionStep } from './question-step.tsx';
-import { type RemeasureEntry, remeasureEntry } from './remeasure-entry.ts';
+import { QuestionWork } from './question-work.tsx';
+import { freshRemeasure, type RemeasureEntry, remeasureEntry } from './remeasure-entry.ts';
 import { RemeasureStep } from './remeasure-step.tsx';
 import type { Seen, SeenStep } from './seen.ts';
+import { stepName } from './step-name.ts';
 import { type TillerEntry, tillerEntry } from './tiller-entry.ts';
 import { TillerStep } from './tiller-step.tsx';
-
-/** What the steps write. Each answers whether it was carried out; the entry is kept until then. */
-export interface StepWrites {
-  busy: boolean;
-  bite: (other: { upper: number; lower: number } | null) => Promise<boolean>;
-  remeasure: (widthsIn: Record<string, number>) => Promise<boolean>;
-  glass: (answers: GlassAnswers) => Promise<boolean>;
-  tiller: (entry: TillerEntry) => Promise<boolean>;
-  surprise: (answers: Record<string, boolean>) => Promise<boolean>;
-}
+import type { StepWrites } from './use-step-writes.ts';
 
 interface WorkProps<Kind extends SeenStep['kind']> {
   seen: Seen;
@@ -27,92 +18,56 @@ interface WorkProps<Kind extends SeenStep['kind']> {
   writes: StepWrites;
 }
 
-/**
- * Where an entry belongs: a bite to the very advice it follows, widths to their cut, answers to
- * their reading. What others write meanwhile loses no width that was already measured.
- */
-function nameOf({ orderId, advice, step }: Seen): string {
-  const start = `${orderId}-${step.kind}`;
-  switch (step.kind) {
-    case 'bite':
-      return `${start}-${advice}`;
-    case 'remeasure':
-      return `${start}-${step.removalId}`;
-    case 'questions':
-      return `${start}-${step.readingId}`;
-    default:
-      return start;
+function BiteWork({ seen, step, writes }: WorkProps<'bite'>) {
+  const { entry, change, clear } = useKeptEntry<BiteEntry>(stepName(seen), biteEntry, freshBite);
+  if (seen.missing.length > 0 && entry.because === '') {
+    return (
+      <BiteNeeds
+        label={step.isLightPass ? 'this pass' : 'this bite'}
+        orderId={seen.orderId}
+        missing={seen.missing}
+        onPass={(because) => change({ ...entry, because })}
+      />
+    );
   }
-}
-
-export function BiteWork({ seen, step, writes }: WorkProps<'bite'>) {
-  const { entry, change, clear } = useKeptEntry<BiteEntry>(nameOf(seen), biteEntry, freshBite);
   return (
     <BiteStep
       work={step}
       entry={entry}
       onChange={change}
       step={step.step}
+      band={step.band}
       doneLabel={step.isLightPass ? 'Light pass done' : 'Cut done - re-measure'}
       busy={writes.busy}
       onSave={async (other) => {
-        if (await writes.bite(other)) clear();
+        if (await writes.bite(other, entry.because)) clear();
       }}
     />
   );
 }
 
-export function RemeasureWork({ seen, step, writes }: WorkProps<'remeasure'>) {
-  const { entry, change, clear } = useKeptEntry<RemeasureEntry>(nameOf(seen), remeasureEntry, {
-    widthsIn: {},
-    isReading: false,
-    at: null,
-  });
+function RemeasureWork({ seen, step, writes }: WorkProps<'remeasure'>) {
+  const { entry, change, clear } = useKeptEntry<RemeasureEntry>(
+    stepName(seen),
+    remeasureEntry,
+    freshRemeasure,
+  );
   return (
     <RemeasureStep
       places={step.places}
+      faces={step.faces}
       entry={entry}
       onChange={change}
       busy={writes.busy}
       onSave={async () => {
-        if (!writes.busy && (await writes.remeasure(entry.widthsIn))) clear();
+        if (!writes.busy && (await writes.remeasure(entry))) clear();
       }}
     />
   );
 }
 
-const seenOrNot = z.boolean().nullable();
-const glassEntry = z.strictObject({
-  answers: z.strictObject({
-    showThrough: seenOrNot,
-    strands: seenOrNot,
-    runOut: seenOrNot,
-    exposedCore: seenOrNot,
-  }),
-  isReading: z.boolean(),
-});
-
-export function GlassWork({ seen, writes }: WorkProps<'glass'>) {
-  const { entry, change, clear } = useKeptEntry(nameOf(seen), glassEntry, {
-    answers: nothingAnswered,
-    isReading: false,
-  });
-  return (
-    <GlassStep
-      answers={entry.answers}
-      onChange={(answers) => change({ ...entry, answers })}
-      isReading={entry.isReading}
-      onReadBack={(isReading) => change({ ...entry, isReading })}
-      busy={writes.busy}
-      onSave={async () => {
-        if (!writes.busy && (await writes.glass(entry.answers))) clear();
-      }}
-    />
-  );
-}
-
-export function TillerWork({ seen, writes }: WorkProps<'tiller'>) {
-  const { entry, change, clear } = useKeptEntry<TillerEntry>(nameOf(seen), tillerEntry, {
+function TillerWork({ seen, writes, braceIn }: WorkProps<'tiller'> & { braceIn: number | null }) {
+  const { entry, change, clear } = useKeptEntry<TillerEntry>(stepName(seen), tillerEntry, {
     tillerIn: seen.tiller?.nowIn ?? 0,
     isTaken: false,
     upperTrack: null,
@@ -125,62 +80,42 @@ export function TillerWork({ seen, writes }: WorkProps<'tiller'>) {
       onChange={change}
       busy={writes.busy}
       onSave={async () => {
-        if (!writes.busy && (await writes.tiller(entry))) clear();
+        if (!writes.busy && (await writes.tiller(entry, braceIn))) clear();
       }}
     />
   );
 }
 
-const answersEntry = z.record(z.string().max(40), z.boolean());
-
-/** The questions one at a time, in their order; the last answer saves them all. */
-export function QuestionsWork({ seen, step, writes }: WorkProps<'questions'>) {
-  const { entry, change, clear } = useKeptEntry(nameOf(seen), answersEntry, {});
-  const { questions } = step;
-  const at = questions.findIndex(({ about }) => entry[about] === undefined);
-  const place = at === -1 ? questions.length - 1 : at;
-  const asked = questions[place];
-  if (asked === undefined) return null;
-  const answer = async (isRight: boolean) => {
-    const answers = { ...entry, [asked.about]: isRight };
-    change(answers);
-    const isLast = questions.every(({ about }) => answers[about] !== undefined);
-    if (isLast && !writes.busy && (await writes.surprise(answers))) clear();
-  };
-  return (
-    <QuestionStep
-      question={asked.question}
-      place={place + 1}
-      count={questions.length}
-      onAnswer={(isRight) => void answer(isRight)}
-      onBack={() => {
-        const before = questions[place - 1];
-        if (before === undefined) return;
-        const { [before.about]: _, ...rest } = entry;
-        change(rest);
-      }}
-    />
-  );
+interface StepWorkProps {
+  seen: Seen;
+  writes: StepWrites;
+  /** Brace height of the last weighing, inches. */
+  braceIn: number | null;
+  onWeigh: () => void;
 }
 
-/** What the hands do at this step; weighing and stops have a place of their own. */
-export function StepWork({ seen, writes }: { seen: Seen; writes: StepWrites }) {
+/** What the hands do at this step; weighing and full screens have a place of their own. */
+export function StepWork(props: StepWorkProps) {
+  return <Work {...props} key={stepName(props.seen)} />;
+}
+
+function Work({ seen, writes, braceIn, onWeigh }: StepWorkProps) {
   const { step } = seen;
-  const key = nameOf(seen);
   switch (step.kind) {
     case 'bite':
-      return <BiteWork key={key} seen={seen} step={step} writes={writes} />;
+      return <BiteWork seen={seen} step={step} writes={writes} />;
     case 'remeasure':
-      return <RemeasureWork key={key} seen={seen} step={step} writes={writes} />;
-    case 'glass':
-      return <GlassWork key={key} seen={seen} step={step} writes={writes} />;
+      return <RemeasureWork seen={seen} step={step} writes={writes} />;
     case 'tiller':
-      return <TillerWork key={key} seen={seen} step={step} writes={writes} />;
+      return <TillerWork seen={seen} step={step} writes={writes} braceIn={braceIn} />;
     case 'questions':
-      return <QuestionsWork key={key} seen={seen} step={step} writes={writes} />;
+      return <QuestionWork seen={seen} step={step} writes={writes} />;
+    case 'idle':
+      return <IdleStep step={step} onWeigh={onWeigh} />;
     case 'weigh':
+    case 'glass':
+    case 'sand':
     case 'stop':
-    case 'done':
       return null;
   }
 }

@@ -1,32 +1,36 @@
-import type { OrderDetail } from '../../../shared/contract/orders.ts';
-import { api } from '../../api/client.ts';
+import type { BenchLogLine } from '../../../shared/contract/bench-work.ts';
 import { momentText } from '../../parts/days.ts';
+import { strikeOut } from './strike-out.ts';
 import { type StrikeItem, StrikePanel } from './strike-panel.tsx';
 import { useBenchCommand } from './use-bench-command.ts';
-import { pullText } from './weigh-entry.ts';
 import type { Watch } from './weigh-here.tsx';
 
 interface StrikeHereProps {
-  order: OrderDetail;
+  orderId: string;
+  /** Newest first. */
+  log: readonly BenchLogLine[];
   watch: Watch;
   onClose: () => void;
 }
 
-/** Weighings of this order that count, newest first, to strike one out. */
-export function StrikeHere({ order, watch, onClose }: StrikeHereProps) {
-  const command = useBenchCommand(api.readings.strikeOut, `${order.card.id}-strike`, onClose);
-  const items: StrikeItem[] = order.readings
-    .filter(({ struckReason }) => struckReason === null)
-    .toReversed()
-    .map(({ id, rowVersion, weights, weighedAt, personName }) => ({
+/** What was weighed, taken off, looked at and read on this order, newest first, to strike one out. */
+export function StrikeHere({ orderId, log, watch, onClose }: StrikeHereProps) {
+  const command = useBenchCommand(strikeOut, `${orderId}-strike`, onClose);
+  const items = log
+    .filter(({ canStrike }) => canStrike)
+    .map(({ id, kind, rowVersion, what, at, personName }) => ({
       id,
+      kind,
       rowVersion,
-      what: `Weighed ${weights.map(pullText).join(', ') || 'nothing that counts'}.`,
-      when: `${momentText(weighedAt)}, ${personName}`,
+      what: /[.!?]$/.test(what) ? what : `${what}.`,
+      when: `${momentText(at)}, ${personName}`,
     }));
-  const strike = async ({ id, rowVersion }: StrikeItem, reason: string) => {
+  const strike = async ({ id }: StrikeItem, reason: string) => {
+    const item = items.find((one) => one.id === id);
+    if (item === undefined) return;
+    const { kind, rowVersion } = item;
     watch.expect();
-    if ((await command.run({ id, rowVersion, reason })) === undefined) watch.failed();
+    if ((await command.run({ kind, id, rowVersion, reason })) === undefined) watch.failed();
   };
   return (
     <StrikePanel

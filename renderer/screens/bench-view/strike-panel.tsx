@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { BenchCommandError } from './bench-command-error.tsx';
+import { BenchCommandError, type FailedCommand } from './bench-command-error.tsx';
 import { BigButton } from './big-button.tsx';
 import classes from './panels.module.css';
 import { ReadBack } from './read-back.tsx';
@@ -16,13 +16,7 @@ export interface StrikeItem {
 
 interface StrikePanelProps {
   items: readonly StrikeItem[];
-  command: {
-    error: string | null;
-    details: Record<string, string>;
-    unanswered: boolean;
-    busy: boolean;
-    again(): Promise<unknown>;
-  };
+  command: FailedCommand;
   onStrike: (item: StrikeItem, reason: string) => void;
   onClose: () => void;
 }

@@ -5,7 +5,7 @@ import { daysUntil, dueText, sinceText } from '../../parts/days.ts';
 import { Mark } from '../../parts/mark.tsx';
 import { WeightStrip } from '../../parts/weight-strip.tsx';
 import { weightsLine } from '../../parts/weights-line.ts';
-import { holdingOf } from './holding.ts';
+import { type Holding, holdingOf } from './holding.ts';
 import { MoveMenu } from './move-menu.tsx';
 import classes from './order-card.module.css';
 
@@ -21,6 +21,21 @@ function Due({ card }: { card: Card }) {
   return (
     <span className={classes.due}>
       <Mark kind="attention">{text}</Mark>
+    </span>
+  );
+}
+
+function HoldingLine({ holding: { kind, text, href } }: { holding: Holding }) {
+  const mark = <Mark kind={kind}>{text}</Mark>;
+  return (
+    <span className={classes.holding} title={text}>
+      {href === undefined ? (
+        mark
+      ) : (
+        <Link href={href} className={classes.place ?? ''} draggable={false}>
+          {mark}
+        </Link>
+      )}
     </span>
   );
 }
@@ -53,10 +68,8 @@ export function OrderCard({ card, onMove }: OrderCardProps) {
       <span className={classes.services}>
         {weighed || weights === '' ? services : `${weights}, ${services}`}
       </span>
-      {holdingOf(card).map(({ kind, text }) => (
-        <span className={classes.holding} key={text} title={text}>
-          <Mark kind={kind}>{text}</Mark>
-        </span>
+      {holdingOf(card).map((holding) => (
+        <HoldingLine key={holding.text} holding={holding} />
       ))}
       <div className={classes.row}>
         <MoveMenu card={card} onMove={onMove} />

@@ -15,6 +15,7 @@ import { bowTitle, markedText } from './bow-text.ts';
 import { GeometryPanel } from './geometry/geometry-panel.tsx';
 import { EveryWeighing } from './life/every-weighing.tsx';
 import { LifeList } from './life/life-list.tsx';
+import { TakenOff } from './life/taken-off.tsx';
 import { LimbSetsPanel } from './limb-sets/limb-sets-panel.tsx';
 
 /** One bow and its whole life in this shop. */
@@ -47,7 +48,7 @@ function Owner({ data }: { data: Life }) {
 }
 
 function Known({ data }: { data: Life }) {
-  const { bow, orders, limbSets, geometry, weights, events } = data;
+  const { bow, orders, limbSets, geometry, weights, events, lifetime, glassLeft } = data;
   return (
     <Page title={bowTitle(bow)} actions={<Owner data={data} />}>
       <TwoColumns
@@ -71,6 +72,9 @@ function Known({ data }: { data: Life }) {
               </Panel>
             )}
             <GeometryPanel bowId={bow.id} limbSets={limbSets} versions={geometry} />
+            <Panel title="Taken off in its life">
+              <TakenOff lifetime={lifetime} glassLeft={glassLeft} />
+            </Panel>
             <Panel title="Photographs and files">
               <PhotoStrip of={{ bowId: bow.id }} />
             </Panel>

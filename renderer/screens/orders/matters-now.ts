@@ -15,6 +15,7 @@ export type Order = Pick<
 /** Stages whose work is done in a section, whether the next gate misses something there or not. */
 const worked: Partial<Record<FormPlace, readonly Stage[]>> = {
   weighings: ['arrived', 'agreed', 'weight-work', 'strip-sand'],
+  'weight-plan': ['arrived', 'agreed', 'weight-work'],
   geometry: ['agreed', 'weight-work'],
   'bench-records': ['weight-work', 'strip-sand'],
   'bench-log': ['weight-work', 'strip-sand', 'finish', 'cure'],
@@ -48,7 +49,7 @@ function isWaiting(place: FormPlace, order: Order): boolean {
   }
 }
 
-const needsWeight: readonly FormPlace[] = ['weighings', 'geometry', 'bench-records'];
+const needsWeight: readonly FormPlace[] = ['weighings', 'weight-plan', 'geometry', 'bench-records'];
 
 /** A section of work the order has no use for: no weight comes off, or the bow goes home as it is. */
 function isIdle(place: FormPlace, { services, card }: Order): boolean {

@@ -15,7 +15,7 @@ export interface Opening {
 /** Places that an address may name: the gate's sections, and what only Today leads to. */
 export type NamedPlace = Section | 'hold' | 'tasks';
 /** Sections of the order page: those, the job's facts, the photographs and the price. */
-export type FormPlace = NamedPlace | 'job' | 'photos' | 'messages' | 'price';
+export type FormPlace = NamedPlace | 'job' | 'photos' | 'messages' | 'price' | 'weight-plan';
 
 export interface OpenForms {
   opened: Partial<Record<FormPlace, Opening>>;

@@ -27,6 +27,7 @@ import { Shipping } from './shipping/shipping.tsx';
 import { OrderTasks } from './tasks/tasks.tsx';
 import { Undershoot } from './undershoot/undershoot.tsx';
 import { WeightStory } from './weighings/weight-story.tsx';
+import { WeightPlan } from './weight-plan/weight-plan.tsx';
 
 /** Stages in which the last look and the box are the work: they stand first then. */
 const leavingStages: readonly Stage[] = ['final-check', 'packed'];
@@ -58,6 +59,7 @@ function OrderBody({ order }: { order: OrderDetail }) {
           <Messages />
           <Inscription />
           <WeightStory />
+          <WeightPlan />
           <Undershoot />
           <Geometry />
           <BenchRecords />

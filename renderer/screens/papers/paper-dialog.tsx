@@ -18,6 +18,8 @@ interface PaperDialogProps {
   kind: Paper['kind'];
   orderId: string;
   number: string;
+  /** What it is made for, where not for the order as a whole. */
+  aboutId?: string | null;
   /** The paper that is made again, in its size and copy. */
   again?: Pick<Paper, 'id' | 'format' | 'copy'>;
   onIssued: () => void;
@@ -45,6 +47,7 @@ function PaperBody({
   kind,
   orderId,
   number,
+  aboutId = null,
   again,
   onIssued,
   usual,
@@ -56,7 +59,7 @@ function PaperBody({
   const [copy, setCopy] = useState(again?.copy ?? copies[0]);
   const [result, setResult] = useState<HandOver | null>(null);
   const issue = useCommand(api.papers.issue, { onDone: onIssued });
-  const choice = { orderId, aboutId: null, kind, format, copy };
+  const choice = { orderId, aboutId, kind, format, copy };
   const preview = useQuery({
     ...orpc.papers.preview.queryOptions({ input: choice }),
     // Drawn for this look only: the order may change before the next one.

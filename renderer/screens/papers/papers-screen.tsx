@@ -101,6 +101,7 @@ export function PapersScreen() {
           kind={again.kind}
           orderId={again.orderId}
           number={again.orderNumber ?? ''}
+          aboutId={again.aboutId}
           again={again}
           onIssued={readPapersAgain}
           onClose={() => setAgain(null)}

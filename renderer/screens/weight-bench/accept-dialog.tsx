@@ -1,10 +1,10 @@
 import { Modal, Textarea } from '@mantine/core';
 import { useState } from 'react';
+import { limbs } from '../../../shared/bows.ts';
+import { decimal } from '../../../shared/measure.ts';
 import type { MethodAnswer, Reckoned } from '../../../shared/plan-answer.ts';
 import type { PlanInput } from '../../../shared/plan-input.ts';
 import type { PlanStart } from '../../../shared/plan-record.ts';
-import { decimal } from '../../../shared/measure.ts';
-import { limbs } from '../../../shared/bows.ts';
 import { planMethodLabels } from '../../../shared/weight-plan.ts';
 import { api } from '../../api/client.ts';
 import { Facts } from '../../parts/facts.tsx';
@@ -34,7 +34,10 @@ function factsOf({ plan, input }: Chosen): (readonly [string, string])[] {
   const { drawIn, targetLbf, weightLbf } = input.wish;
   const [low, high] = plan.afterFinishing.bandLbf;
   return [
-    ['Weight', `${decimal(weightLbf)} lb now, target ${decimal(targetLbf)} lb @ ${decimal(drawIn, 4)}"`],
+    [
+      'Weight',
+      `${decimal(weightLbf)} lb now, target ${decimal(targetLbf)} lb @ ${decimal(drawIn, 4)}"`,
+    ],
     ['Comes off', limbs.flatMap((limb) => offLines(limb, plan[limb])).join('; ')],
     ['Stop at', `${plan.stopAtLbf.toFixed(1)} lb`],
     [

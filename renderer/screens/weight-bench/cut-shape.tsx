@@ -1,4 +1,4 @@
-import { SegmentedControl, Slider } from '@mantine/core';
+import { Radio, Slider } from '@mantine/core';
 import { useId } from 'react';
 import { inchFraction } from '../../../shared/measure.ts';
 import { type CutFace, cutFace } from '../../../shared/weight-plan.ts';
@@ -50,32 +50,62 @@ function ShapeSlider({ name, label, min, max, step, text }: ShapeSliderProps) {
 }
 
 const faceChoices: { value: CutFace; label: string }[] = [
-  { value: 'both', label: 'Both faces alike' },
-  { value: 'back', label: 'Back narrower' },
-  { value: 'belly', label: 'Belly narrower' },
+  { value: 'both', label: 'both faces alike' },
+  { value: 'back', label: 'the back (trapped)' },
+  { value: 'belly', label: 'the belly (trapped)' },
 ];
 
 /** Where a side cut runs, and which face it narrows. */
 export function CutShapeFields() {
   const { input, change } = useDesk();
-  const faceLabel = useId();
   const longest = Math.min(input.bow.upper.lengthIn, input.bow.lower.lengthIn);
   const half = Number.isNaN(longest) ? 12 : Math.max(4, Math.floor(longest / 2));
   return (
     <div className={classes.sliders}>
-      <ShapeSlider name="fromIn" label="Cut begins past the fade" min={0} max={half} step={0.25} text={inchText} />
-      <ShapeSlider name="fullFromIn" label="Full cut from" min={0} max={half} step={0.25} text={inchText} />
-      <ShapeSlider name="carriedPart" label="Full cut ends at" min={0.1} max={0.95} step={0.01} text={partText} />
-      <ShapeSlider name="endsShortIn" label="Cut ends short of the nock" min={0} max={half} step={0.25} text={inchText} />
-      <div className={classes.slider}>
-        <span id={faceLabel}>Trapping</span>
-        <SegmentedControl
-          aria-labelledby={faceLabel}
-          data={faceChoices}
-          value={input.choices.face}
-          onChange={(value) => change(withChoices(input, { face: cutFace.parse(value) }))}
-        />
-      </div>
+      <ShapeSlider
+        name="fromIn"
+        label="Cut begins past the fade"
+        min={0}
+        max={half}
+        step={0.25}
+        text={inchText}
+      />
+      <ShapeSlider
+        name="fullFromIn"
+        label="Full cut from"
+        min={0}
+        max={half}
+        step={0.25}
+        text={inchText}
+      />
+      <ShapeSlider
+        name="carriedPart"
+        label="Full cut ends at"
+        min={0.1}
+        max={0.95}
+        step={0.01}
+        text={partText}
+      />
+      <ShapeSlider
+        name="endsShortIn"
+        label="Cut ends short of the nock"
+        min={0}
+        max={half}
+        step={0.25}
+        text={inchText}
+      />
+      <Radio.Group
+        className={classes.faces}
+        label="A side cut narrows"
+        value={input.choices.face}
+        onChange={(value) => change(withChoices(input, { face: cutFace.parse(value) }))}
+      >
+        <div className={classes.choices}>
+          {faceChoices.map(({ value, label }) => (
+            <Radio key={value} value={value} label={label} />
+          ))}
+        </div>
+      </Radio.Group>
     </div>
   );
 }

@@ -31,11 +31,8 @@ export const withShape = (
   change: Partial<PlanInput['choices']['cutShape']>,
 ): PlanInput => withChoices(input, { cutShape: { ...input.choices.cutShape, ...change } });
 
-export const withLimb = (
-  input: PlanInput,
-  limb: Limb,
-  change: Partial<PlanLimbInput>,
-): PlanInput => withBow(input, { [limb]: { ...input.bow[limb], ...change } });
+export const withLimb = (input: PlanInput, limb: Limb, change: Partial<PlanLimbInput>): PlanInput =>
+  withBow(input, { [limb]: { ...input.bow[limb], ...change } });
 
 export const withStation = (
   input: PlanInput,

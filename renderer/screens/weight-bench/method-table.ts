@@ -119,7 +119,9 @@ export function hingeLines({ strain }: MethodAnswer): string[] {
     const where =
       from === to ? `at ${decimal(from, 1)}"` : `${decimal(from, 1)}" to ${decimal(to, 1)}"`;
     const worst = Math.max(...here.map(({ risePart }) => risePart));
-    return [`Hinge: ${limbWord[limb]} limb, ${where} from the fade, up to ${percent(worst, 1)} more`];
+    return [
+      `Hinge: ${limbWord[limb]} limb, ${where} from the fade, up to ${percent(worst, 1)} more`,
+    ];
   });
   return said.length === 0 ? ['No hinge'] : said;
 }
@@ -192,7 +194,10 @@ function columnOf(outcome: MethodOutcomeAnswer, recommended: PlanMethod | null):
 }
 
 /** All ways side by side: sanding first, every row with one cell a way. Empty rows are left out. */
-export function methodTable({ methods, recommended }: Pick<Reckoned, 'methods' | 'recommended'>): MethodTable {
+export function methodTable({
+  methods,
+  recommended,
+}: Pick<Reckoned, 'methods' | 'recommended'>): MethodTable {
   const columns = methods.map((outcome) => columnOf(outcome, recommended));
   const rows = rowsOf.map(([name, lines, isText = false]) => ({
     name,

@@ -1,10 +1,10 @@
 import { Button } from '@mantine/core';
 import type { ReactNode } from 'react';
+import { decimal } from '../../../shared/measure.ts';
 import type { Reckoned } from '../../../shared/plan-answer.ts';
 import type { PlanMethod } from '../../../shared/weight-plan.ts';
 import { Mark, type MarkKind } from '../../parts/mark.tsx';
 import { Panel } from '../../parts/panel.tsx';
-import { decimal } from '../../../shared/measure.ts';
 import { useDesk } from './desk-context.tsx';
 import { withChoices } from './draft.ts';
 import type { MethodColumn, MethodState, MethodTable } from './method-table.ts';
@@ -69,7 +69,10 @@ export function MethodsPanel({ answer, table, shown, onShow, foot, note }: Metho
               <tr key={name} className={isText === true ? classes.text : undefined}>
                 <th scope="row">{name}</th>
                 {cells.map((lines, i) => (
-                  <td key={columns[i]?.method ?? i} className={classes[columns[i]?.state ?? 'possible']}>
+                  <td
+                    key={columns[i]?.method ?? i}
+                    className={classes[columns[i]?.state ?? 'possible']}
+                  >
                     {lines.map((text) => (
                       <span key={text} className={classes.line}>
                         {text}
@@ -106,7 +109,8 @@ function Outcome({ answer }: { answer: Reckoned }) {
       {lowest === null ? null : (
         <div role="status">
           <Mark kind="stop">
-            No way reaches the target within the limits. The lowest is {decimal(lowest.weightLbf)} lb
+            No way reaches the target within the limits. The lowest is {decimal(lowest.weightLbf)}{' '}
+            lb
             {lowest.method === null ? ', the bow as it is.' : '.'}
           </Mark>
           <ul className={classes.why}>

@@ -28,20 +28,17 @@ export function useReckoning(input: PlanInput | null, isSliding: boolean): Recko
     error: null,
   });
   const reckoner = useRef<Reckoner | null>(null);
-  reckoner.current ??= new Reckoner(
-    (asked, signal) => api.plans.reckon(asked, { signal }),
-    {
-      onBusy: (isBusy) => setView((now) => ({ ...now, isBusy })),
-      onAnswer: (answer, asked) =>
-        setView((now) => ({
-          ...now,
-          error: null,
-          input: asked.input,
-          answer: asked.detail === 'full' ? answer : merged(now.answer, answer),
-        })),
-      onError: (error) => setView((now) => ({ ...now, error })),
-    },
-  );
+  reckoner.current ??= new Reckoner((asked, signal) => api.plans.reckon(asked, { signal }), {
+    onBusy: (isBusy) => setView((now) => ({ ...now, isBusy })),
+    onAnswer: (answer, asked) =>
+      setView((now) => ({
+        ...now,
+        error: null,
+        input: asked.input,
+        answer: asked.detail === 'full' ? answer : merged(now.answer, answer),
+      })),
+    onError: (error) => setView((now) => ({ ...now, error })),
+  });
   useEffect(() => {
     const current = reckoner.current;
     if (input === null) {

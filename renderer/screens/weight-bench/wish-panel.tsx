@@ -71,7 +71,11 @@ function Spread() {
       <p className={classes.quiet}>{start.effectiveness.words}</p>
       <FieldGrid>
         <WishFigure name="weightSdLbf" label="Spread of the weighing (lb)" unit="lb" />
-        <WishFigure name="allowanceMeanThou" label="Sanding takes off each face (thou)" unit="thou" />
+        <WishFigure
+          name="allowanceMeanThou"
+          label="Sanding takes off each face (thou)"
+          unit="thou"
+        />
         <WishFigure name="allowanceSdThou" label="Its spread (thou)" unit="thou" />
         <WishFigure name="effectivenessMean" label="Real over reckoned drop" />
         <WishFigure name="effectivenessSd" label="Spread of that" />

@@ -19,9 +19,21 @@ it('is told by the full cut per side, or by thousandths a face', () => {
 });
 
 it('keeps the shape of the cut when its amount changes', () => {
-  const twice = withAmount(narrowed, 1 / 32);
+  const twice = withAmount(narrowed, 1 / 32, untouched);
   expect(twice.cuts.map(({ offLeftIn }) => offLeftIn)).toEqual([1 / 64, 1 / 32]);
-  expect(withAmount(untouched, 1).bellyThou).toBe(0);
+});
+
+it('cuts a limb that was to be left alone as the other one', () => {
+  const cut = withAmount(untouched, 1 / 64, narrowed);
+  expect(cut.limb).toBe('lower');
+  expect(cut.cuts.map(({ offRightIn }) => offRightIn)).toEqual([1 / 128, 1 / 64]);
+  expect(biteSaid(narrowed, cut)).toBe('Both limbs 1/64 in per side.');
+  const scraped = { ...untouched, bellyThou: 2 };
+  expect(withAmount({ ...untouched, limb: 'upper' }, 1, scraped)).toMatchObject({
+    limb: 'upper',
+    bellyThou: 1,
+    backThou: 0,
+  });
 });
 
 it('is read back limb by limb', () => {

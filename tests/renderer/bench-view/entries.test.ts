@@ -6,11 +6,17 @@ import {
 } from '../../../renderer/screens/bench-view/glass-signs.ts';
 import { readKept } from '../../../renderer/screens/bench-view/kept-entry.ts';
 import {
+  type CutFace,
   type CutPlace,
+  freshRemeasure,
   type RemeasureEntry,
+  remeasured,
   remeasureEntry,
+  remeasureSaid,
+  waitingFace,
   waitingPlace,
   widthTrouble,
+  withFace,
   withWidth,
 } from '../../../renderer/screens/bench-view/remeasure-entry.ts';
 import { reasonText } from '../../../renderer/screens/bench-view/strike-reasons.ts';
@@ -23,7 +29,7 @@ const place = (limb: CutPlace['limb'], fromFadeIn: number): CutPlace => ({
   expectedIn: 1.169,
 });
 const places = [place('upper', 6), place('upper', 8), place('lower', 6)] as const;
-const empty: RemeasureEntry = { widthsIn: {}, isReading: false, at: null };
+const empty: RemeasureEntry = freshRemeasure;
 
 it('asks for one width after another and can go back to one', () => {
   expect(waitingPlace(places, empty)).toBe(places[0]);
@@ -32,6 +38,41 @@ it('asks for one width after another and can go back to one', () => {
   expect(waitingPlace(places, { ...one, at: 'upper 6' })).toBe(places[0]);
   const all = withWidth(withWidth(one, places[1], 1.17), places[2], 1.17);
   expect(waitingPlace(places, all)).toBeNull();
+});
+
+const faces: CutFace[] = [
+  { limb: 'upper', face: 'belly', plannedThou: 2 },
+  { limb: 'lower', face: 'belly', plannedThou: 1 },
+];
+
+it('takes what came off a face where it was measured, and lets the rest stand', () => {
+  const [upper, lower] = faces as [CutFace, CutFace];
+  expect(waitingFace(faces, empty)).toBe(upper);
+  const one = withFace(empty, upper, null);
+  expect(waitingFace(faces, one)).toBe(lower);
+  expect(remeasureSaid([], faces, withFace(one, lower, null))).toBe(
+    'What was not measured counts as it was meant.',
+  );
+  const both = withFace(one, lower, 1.5);
+  expect(waitingFace(faces, both)).toBeNull();
+  expect(remeasureSaid([], faces, both)).toContain('1 of 2 faces measured.');
+  const step = { removalId: 'removal-1', rowVersion: 2, places: [], faces };
+  expect(remeasured(step, both)).toEqual({
+    removalId: 'removal-1',
+    rowVersion: 2,
+    widths: [],
+    faces: [{ limb: 'lower', face: 'belly', thou: 1.5 }],
+  });
+});
+
+it('writes the width of every place', () => {
+  const step = { removalId: 'removal-1', rowVersion: 2, places, faces: [] };
+  const entry = withWidth(withWidth(empty, places[0], 1.17), places[2], 1.16);
+  expect(remeasured(step, entry).widths).toEqual([
+    { limb: 'upper', fromFadeIn: 6, widthIn: 1.17 },
+    { limb: 'lower', fromFadeIn: 6, widthIn: 1.16 },
+  ]);
+  expect(remeasureSaid(places, [], entry)).toBe('3 widths re-measured.');
 });
 
 it('doubts a width that grew or shrank far more than was meant', () => {

@@ -1,6 +1,11 @@
 import { expect, it } from 'vitest';
 import type { Seen } from '../../../renderer/screens/bench-view/seen.ts';
-import { noNumber, numberRow, tillerLine } from '../../../renderer/screens/bench-view/seen-text.ts';
+import {
+  noNumber,
+  numberRow,
+  tillerLine,
+  weightLine,
+} from '../../../renderer/screens/bench-view/seen-text.ts';
 
 const seen: Seen = {
   orderId: 'order-1',
@@ -15,6 +20,8 @@ const seen: Seen = {
   targetLbf: 45,
   drawIn: 28,
   tiller: { nowIn: 0, targetIn: 0.125, upperTrack: null, lowerTrack: null },
+  told: null,
+  missing: [],
   cautions: [],
 };
 
@@ -37,4 +44,12 @@ it('says where the number now was reckoned only', () => {
 it('says which limb wants more off', () => {
   expect(tillerLine(seen)).toBe('Tiller: upper strong 1/8 in → more from upper');
   expect(tillerLine({ tiller: null })).toBeNull();
+});
+
+it('tells all weights in one line where large words fill the screen', () => {
+  expect(weightLine(seen)).toBe('Now 47.6 lb, stop at 46.7 lb, target 45 lb @ 28".');
+  const told = 'Weighed 47.6 lb, expected 47.5 lb.';
+  const bare = { ...seen, now: null, stopAtLbf: null, targetLbf: null };
+  expect(weightLine({ ...bare, told })).toBe(told);
+  expect(weightLine(bare)).toBeNull();
 });

@@ -90,6 +90,27 @@ describe('what a card says', () => {
     ]);
   });
 
+  it('says that it is under its target, and leads to where that is decided', () => {
+    const under = {
+      byLbf: 0.8,
+      nowLbf: 44.2,
+      targetLbf: 45,
+      drawIn: 28,
+      isSanded: true,
+      since: '2026-11-20T10:00:00.000Z',
+    };
+    const line = (isSanded: boolean) =>
+      holdingOf(cardWith({ underTarget: { ...under, isSanded } }));
+    expect(line(true)).toEqual([
+      {
+        kind: 'stop',
+        text: '0.8 lb under its target: take nothing more off',
+        href: '/orders/order-1?open=undershoot',
+      },
+    ]);
+    expect(line(false)[0]?.href).toBe('/orders/order-1?open=weighings:after-sanding');
+  });
+
   it('tells backward from forward by the order of its own route', () => {
     const card = cardWith({
       route: ['arrived', 'strip-sand', 'weight-work'],

@@ -20,6 +20,7 @@ export function cardWith(part: Partial<OrderCard> = {}): OrderCard {
     promisedOn: null,
     estimateCents: null,
     weights: { arrivalLbf: null, nowLbf: null, targetLbf: 45, drawIn: 28 },
+    underTarget: null,
     hold: null,
     openStops: 0,
     waitingConsents: 0,

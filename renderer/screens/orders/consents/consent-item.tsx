@@ -10,7 +10,10 @@ import type { Consent } from '../../../../shared/contract/consents.ts';
 import { fullDay, momentText, moneyText } from '../../../parts/days.ts';
 import { Fold } from '../../../parts/fold.tsx';
 import { Mark, type MarkKind } from '../../../parts/mark.tsx';
+import { PaperDialog } from '../../papers/paper-dialog.tsx';
 import classes from '../order-page.module.css';
+import { useOrder } from '../order-screen.tsx';
+import { readOrdersAgain } from '../use-order-command.ts';
 import { RemindForm } from './remind-form.tsx';
 import { SignatureShown } from './signature-pad.tsx';
 
@@ -98,6 +101,34 @@ function Reminders({ consent, mayRemind }: { consent: Consent; mayRemind: boolea
   );
 }
 
+/** This very text with its answers on paper, as often as anybody asks for it. */
+function PrintIt({ consent }: { consent: Consent }) {
+  const { id, number } = useOrder().order.card;
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <>
+      <Button
+        variant="subtle"
+        px={0}
+        aria-label={`Print this consent: ${consentLabels[consent.kind]}`}
+        onClick={() => setOpen(true)}
+      >
+        Print this consent
+      </Button>
+      {isOpen ? (
+        <PaperDialog
+          kind="consent-form"
+          orderId={id}
+          aboutId={consent.id}
+          number={number}
+          onIssued={readOrdersAgain}
+          onClose={() => setOpen(false)}
+        />
+      ) : null}
+    </>
+  );
+}
+
 interface ConsentItemProps {
   consent: Consent;
   /** Null where the person may not record answers. */
@@ -138,6 +169,7 @@ export function ConsentItem({ consent, onAnswer }: ConsentItemProps) {
       <Fold title="The text that was asked" hasRule={false}>
         <p className={classes.words}>{consent.text}</p>
         <Verified consent={consent} />
+        <PrintIt consent={consent} />
       </Fold>
     </li>
   );

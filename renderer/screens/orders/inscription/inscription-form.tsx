@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { api } from '../../../api/client.ts';
 import { FormBox } from '../../../parts/form-box.tsx';
 import { Mark } from '../../../parts/mark.tsx';
+import { VoidsNote } from '../consents/voids-note.tsx';
 import type { Opening } from '../open-forms.ts';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
@@ -15,9 +16,6 @@ export function InscriptionForm({ opening }: { opening: Opening }) {
   const [lines, setLines] = useState(order.inscription);
   const command = useOrderCommand(api.orders.setInscription, () => close('inscription'));
   const isOvertaken = order.inscription !== base;
-  const isChanged = lines !== order.inscription;
-  const asked = order.consents.find((consent) => consent.kind === 'marking-approval');
-  const isApproved = asked?.state === 'granted' || asked?.state === 'waiting';
   const { id, rowVersion } = order.card;
   return (
     <FormBox
@@ -44,12 +42,7 @@ export function InscriptionForm({ opening }: { opening: Opening }) {
         error={command.details.inscription}
         onChange={(event) => setLines(event.currentTarget.value)}
       />
-      {isApproved && isChanged ? (
-        <Mark kind="attention">
-          The customer was asked about the old lines. Their approval will not hold for new ones; ask
-          again.
-        </Mark>
-      ) : null}
+      <VoidsNote orderId={id} change={{ inscription: lines }} />
       {isOvertaken ? (
         <div role="alert">
           <Mark kind="attention">Somebody changed the lines meanwhile; they stand above.</Mark>

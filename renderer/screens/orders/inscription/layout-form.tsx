@@ -10,10 +10,10 @@ import {
 import { api, orpc } from '../../../api/client.ts';
 import { FieldGrid } from '../../../parts/fields.tsx';
 import { FormBox } from '../../../parts/form-box.tsx';
-import { Mark } from '../../../parts/mark.tsx';
 import { BusyNote, ErrorNote } from '../../../parts/notes.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { omit } from '../../../parts/omit.ts';
+import { VoidsNote } from '../consents/voids-note.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
 import { MakerMarkChoice, PositionChoice } from './layout-choices.tsx';
@@ -55,9 +55,6 @@ function Form({ initial, onClose, photographs }: FormProps) {
   const command = useOrderCommand(api.inscriptions.setLayout, onClose);
   const set = (part: Partial<LayoutDraft>) => setDraft((now) => ({ ...now, ...part }));
   const errors = isTried ? { ...command.details, ...layoutErrors(draft) } : command.details;
-  const asked = order.consents.find((consent) => consent.kind === 'marking-approval');
-  const isAsked = asked?.state === 'granted' || asked?.state === 'waiting';
-  const isOther = draft.position !== base?.position || draft.makerMark !== base.makerMark;
   const latest = order.inscriptionLayout?.rowVersion ?? null;
   const rowVersion = command.error === null ? (base?.rowVersion ?? null) : latest;
   return (
@@ -81,12 +78,10 @@ function Form({ initial, onClose, photographs }: FormProps) {
         error={errors.makerMark}
         onChange={(makerMark) => set({ makerMark })}
       />
-      {isAsked && isOther ? (
-        <Mark kind="attention">
-          The customer was asked about the old place and mark. Their approval will not hold for new
-          ones; ask again.
-        </Mark>
-      ) : null}
+      <VoidsNote
+        orderId={order.card.id}
+        change={{ position: draft.position.trim(), makerMark: draft.makerMark.trim() }}
+      />
       <CraftFields draft={draft} set={set} errors={errors} photographs={photographs} />
     </FormBox>
   );

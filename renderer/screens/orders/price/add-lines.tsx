@@ -7,6 +7,7 @@ import { api, orpc } from '../../../api/client.ts';
 import { CommandError } from '../../../parts/command-error.tsx';
 import { FormBox } from '../../../parts/form-box.tsx';
 import { BusyNote, EmptyNote, ErrorNote } from '../../../parts/notes.tsx';
+import { VoidsNote } from '../consents/voids-note.tsx';
 import classes from '../order-page.module.css';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
@@ -70,6 +71,7 @@ function PickForm({ list, onClose }: { list: readonly PriceService[]; onClose: (
           />
         ))}
       </Checkbox.Group>
+      <VoidsNote orderId={orderId} change={{ priceLines: true }} />
     </FormBox>
   );
 }

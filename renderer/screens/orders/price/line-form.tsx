@@ -5,7 +5,9 @@ import { priceLineKind, priceLineKindLabels, priceLineKinds } from '../../../../
 import { FieldGrid, WideField } from '../../../parts/fields.tsx';
 import { FormBox } from '../../../parts/form-box.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
+import { VoidsNote } from '../consents/voids-note.tsx';
 import { MoneyField } from '../facts/money-field.tsx';
+import { useOrder } from '../order-screen.tsx';
 import { type LineDraft, lineErrors, lineInput } from './line-fields.ts';
 
 interface LineFormProps {
@@ -99,6 +101,7 @@ export function LineForm(props: LineFormProps) {
   const errors = { ...command.details, ...(isTried ? lineErrors(draft) : {}) };
   const set = (part: Partial<LineDraft>) => setDraft((now) => ({ ...now, ...part }));
   const inputs = { draft, set, errors };
+  const { order } = useOrder();
   return (
     <FormBox
       title={title}
@@ -131,6 +134,7 @@ export function LineForm(props: LineFormProps) {
         />
         {draft.kind === 'discount' ? <DiscountInputs {...inputs} /> : <AmountInputs {...inputs} />}
       </FieldGrid>
+      <VoidsNote orderId={order.card.id} change={{ priceLines: true }} />
     </FormBox>
   );
 }

@@ -1,0 +1,63 @@
+import type { Limb } from '../../../shared/bows.ts';
+import type { BenchLimbWork } from '../../../shared/contract/bench-work.ts';
+import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
+import { ShopError } from '../../../shared/errors.ts';
+import { decimal } from '../../../shared/measure.ts';
+import { runCommand } from '../../storage/commands.ts';
+import type { ShopContext } from '../../storage/context.ts';
+import { passGates } from '../gates/gates.ts';
+import { note } from '../orders/history.ts';
+import { readOrder } from '../orders/order-row.ts';
+import { changedOf } from '../record.ts';
+import { sentenceOf } from './bench-words.ts';
+import { type Bench, readBench } from './read-bench.ts';
+import { insertRemoval } from './record-removal.ts';
+import { refuseOtherAdvice } from './take-bite.ts';
+import type { Workdown } from './workdown-of.ts';
+
+type Input = ContractInputs['bench']['recordSanding'];
+type Result = ContractOutputs['bench']['recordSanding'];
+
+/** Sanding that is due here, with what it takes. */
+function dueOf({ advice, work }: Bench): { work: Workdown; thou: { mean: number; sd: number } } {
+  const { step, sandings } = advice;
+  const thou = sandings?.toCome ?? null;
+  if (work !== null && thou !== null && step.kind === 'sand-only' && step.here)
+    return { work, thou };
+  const sentence = `No sanding is due here now. ${sentenceOf(step)}`;
+  throw new ShopError('CONFLICT', sentence, { sanding: sentence });
+}
+
+/** @see contract.bench.recordSanding */
+export function recordSanding(ctx: ShopContext, input: Input): Promise<Result> {
+  return runCommand(ctx, { id: input.commandId, name: 'bench.recordSanding' }, async (trx) => {
+    const order = await readOrder(trx.db, input.orderId);
+    trx.about({ orderId: order.id, bowId: order.bow_id });
+    const bench = await readBench(trx.db, order);
+    refuseOtherAdvice(bench, input.advice);
+    const verdict = passGates(['bite'], bench.gateFacts, ctx.actor.role, input.override);
+    if (!verdict.open) return { outcome: 'refused', orderId: order.id, missing: verdict.missing };
+    const { work, thou } = dueOf(bench);
+    const { upper, lower } = work.response;
+    const perThou = upper.perThouBothFaces.drop + lower.perThouBothFaces.drop;
+    // One hand sands all four faces alike, so their spreads do not average out.
+    const drop = { drop: 1 - Math.exp(-perThou * thou.mean), sd: perThou * thou.sd };
+    const limb = (name: Limb): BenchLimbWork => ({
+      limb: name,
+      cuts: [],
+      bellyThou: thou.mean,
+      backThou: thou.mean,
+    });
+    const works = { upper: limb('upper'), lower: limb('lower') };
+    const { tool } = input;
+    const removal = { method: 'strip' as const, planned: works, done: works, drop, tool };
+    const row = await insertRemoval(trx, ctx, bench, work, { ...removal, note: input.note });
+    const expected = row.forecast_lbf === null ? '' : `; ${decimal(row.forecast_lbf)} lb expected`;
+    await note(trx, ctx, order.id, {
+      kind: 'removal',
+      summary: `Stripped and sanded, about ${decimal(thou.mean, 2)} thou a face${expected}`,
+      reason: verdict.overridden.length > 0 ? (input.override?.reason ?? null) : null,
+    });
+    return { outcome: 'recorded', ...changedOf(row) };
+  });
+}
