@@ -11,6 +11,7 @@ import { CustomerScreen } from './screens/customers/customer-screen.tsx';
 import { CustomersScreen } from './screens/customers/customers-screen.tsx';
 import { IntakePage } from './screens/intake/intake-page.tsx';
 import { OrderPage } from './screens/orders/order-page.tsx';
+import { OwnerScreen } from './screens/owner/owner-screen.tsx';
 import { PapersScreen } from './screens/papers/papers-screen.tsx';
 import { SettingsScreen } from './screens/settings/settings-screen.tsx';
 import { StartUp } from './screens/start-up/start-up.tsx';
@@ -54,6 +55,9 @@ function Screens() {
       <Route path="/weight-bench/bow/:id">{({ id }) => <BowDesk key={id} id={id} />}</Route>
       <Route path="/papers">
         <PapersScreen />
+      </Route>
+      <Route path="/owner">
+        <OwnerScreen />
       </Route>
       <Route path="/settings">
         <SettingsScreen />

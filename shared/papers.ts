@@ -11,6 +11,8 @@ export const paperKinds = [
   'consent-form',
   'marking-template',
   'before-after',
+  'care-card',
+  'packing-list',
 ] as const;
 export const paperKind = z.enum(paperKinds);
 export type PaperKind = (typeof paperKinds)[number];
@@ -72,6 +74,12 @@ export const paperChoices: Record<PaperKind, PaperChoices> = {
     copies: ['customer'],
     about: 'order',
   },
+  'care-card': {
+    label: 'Care card',
+    formats: sheets,
+    copies: ['customer'],
+    about: 'order',
+  },
   'consent-form': {
     label: 'Consent form',
     formats: sheets,
@@ -88,6 +96,12 @@ export const paperChoices: Record<PaperKind, PaperChoices> = {
     label: 'Receipt',
     formats: sheets,
     copies: ['customer', 'office'],
+    about: 'order',
+  },
+  'packing-list': {
+    label: 'Packing list',
+    formats: sheets,
+    copies: ['parcel', 'office'],
     about: 'order',
   },
   'shipping-tag': {

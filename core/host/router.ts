@@ -25,6 +25,7 @@ import { bowLifeOf } from '../shop/bows/bow-life.ts';
 import { addBow, editBow, getBow, searchBows } from '../shop/bows/bows.ts';
 import { listGeometry, recordGeometry, strikeOutGeometry } from '../shop/bows/geometry.ts';
 import { addLimbSet, editLimbSet } from '../shop/bows/limb-sets.ts';
+import { editCarePolicy, getCarePolicy } from '../shop/care/policy.ts';
 import {
   addCarrier,
   addUsualCarriers,
@@ -426,6 +427,12 @@ export const router = os.router({
   finalCheck: {
     record: os.finalCheck.record.handler(({ context, input }) =>
       recordFinalCheck(context.signedOn(), input),
+    ),
+  },
+  care: {
+    policy: os.care.policy.handler(({ context }) => getCarePolicy(context.signedOn())),
+    editPolicy: os.care.editPolicy.handler(({ context, input }) =>
+      editCarePolicy(context.signedOn(), input),
     ),
   },
   carriers: {

@@ -1,11 +1,13 @@
 import type { PaperKind } from '../../shared/papers.ts';
 import { type BeforeAfterData, beforeAfterPdf } from './before-after.ts';
 import { type BowLabelData, bowLabelPdf } from './bow-label.ts';
+import { type CareCardData, careCardPdf } from './care-card.ts';
 import { type ConsentFormData, consentFormPdf } from './consent-form.ts';
 import type { PaperPdf, ShippingTagData, WorkOrderData } from './data.ts';
 import { type InscriptionProofData, inscriptionProofPdf } from './inscription-proof.ts';
 import { markingTemplatePdf } from './marking-template.ts';
 import type { MarkingTemplateData } from './marking-template-data.ts';
+import { type PackingListData, packingListPdf } from './packing-list.ts';
 import { type PricePaperData, pricePaperPdf } from './price-paper.ts';
 import { shippingTagPdf } from './shipping-tag.ts';
 import { workOrderPdf } from './work-order.ts';
@@ -21,6 +23,8 @@ export interface PaperData {
   'consent-form': ConsentFormData;
   'marking-template': MarkingTemplateData;
   'before-after': BeforeAfterData;
+  'care-card': CareCardData;
+  'packing-list': PackingListData;
 }
 
 /** One paper to make. */
@@ -39,6 +43,8 @@ const drawers: { [Kind in PaperKind]: (data: PaperData[Kind]) => Promise<PaperPd
   'consent-form': consentFormPdf,
   'marking-template': markingTemplatePdf,
   'before-after': beforeAfterPdf,
+  'care-card': careCardPdf,
+  'packing-list': packingListPdf,
 };
 
 /** @throws ShopError UNPRINTABLE */

@@ -7,10 +7,11 @@ import { useLocation } from 'wouter';
 import type { Found } from '../../shared/contract/find.ts';
 import { orpc } from '../api/client.ts';
 import { sentenceOf } from '../api/errors.ts';
+import { useWho } from '../api/who.ts';
 import classes from './command-box.module.css';
 import { commandBoxId } from './focus.ts';
 import { openFound, pathOf } from './open-found.ts';
-import { screens } from './screens.ts';
+import { screensFor } from './screens.ts';
 
 const groups: { kind: Found['kind']; label: string }[] = [
   { kind: 'order', label: 'Orders' },
@@ -35,7 +36,8 @@ export function CommandBox() {
   const { found, settled } = useResults(typed);
   const combobox = useCombobox({ onDropdownClose: () => combobox.resetSelectedOption() });
   const wanted = typed.trim().toLowerCase();
-  const places = screens.filter(({ label }) => label.toLowerCase().includes(wanted));
+  const role = useWho()?.role ?? null;
+  const places = screensFor(role).filter(({ label }) => label.toLowerCase().includes(wanted));
   const results = wanted === '' ? [] : (found.data ?? []);
   const nothing = wanted !== '' && settled && results.length === 0 && places.length === 0;
 

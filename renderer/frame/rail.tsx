@@ -1,20 +1,22 @@
 import { useLocalStorage } from '@mantine/hooks';
 import { IconLayoutSidebarLeftCollapse, IconLayoutSidebarLeftExpand } from '@tabler/icons-react';
 import { Link, useLocation } from 'wouter';
+import { useWho } from '../api/who.ts';
 import classes from './frame.module.css';
-import { screenOf, screens } from './screens.ts';
+import { screenOf, screensFor } from './screens.ts';
 
 /** The screens by name; narrow, it keeps a word under each icon. */
 export function Rail() {
   const [path] = useLocation();
   const [narrow, setNarrow] = useLocalStorage({ key: 'tillermark-rail', defaultValue: false });
+  const role = useWho()?.role ?? null;
   const current = screenOf(path);
   const Fold = narrow ? IconLayoutSidebarLeftExpand : IconLayoutSidebarLeftCollapse;
   return (
     <nav className={`${classes.rail} ${narrow ? classes.narrow : ''}`} aria-label="Screens">
       <div className={classes.brand}>Tillermark</div>
       <ul className={classes.links}>
-        {screens.map(({ href, label, short, icon: Icon }) => (
+        {screensFor(role).map(({ href, label, short, icon: Icon }) => (
           <li key={href}>
             <Link
               href={href}

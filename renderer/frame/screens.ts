@@ -1,4 +1,5 @@
 import {
+  IconChartDots,
   IconChartLine,
   IconLayoutKanban,
   IconMailOpened,
@@ -9,6 +10,7 @@ import {
   IconUsers,
   type TablerIcon,
 } from '@tabler/icons-react';
+import type { Role } from '../../shared/people.ts';
 
 export interface ScreenLink {
   href: string;
@@ -18,6 +20,8 @@ export interface ScreenLink {
   /** Second key after `g`. */
   key: string;
   icon: TablerIcon;
+  /** Who has any use for it; everybody where it is left out. */
+  roles?: readonly Role[];
 }
 
 /** Every screen of the rail, top to bottom. */
@@ -41,8 +45,23 @@ export const screens: readonly ScreenLink[] = [
   },
   { href: '/bench', label: 'Bench view', short: 'Bench', key: 'w', icon: IconRulerMeasure },
   { href: '/papers', label: 'Papers', short: 'Papers', key: 'p', icon: IconPrinter },
+  {
+    href: '/owner',
+    label: 'Owner',
+    short: 'Owner',
+    key: 'o',
+    icon: IconChartDots,
+    roles: ['owner', 'office'],
+  },
   { href: '/settings', label: 'Settings', short: 'Settings', key: 's', icon: IconSettings },
 ];
+
+/** Screens that somebody of this role has a use for; all of them while nobody is known. */
+export function screensFor(role: Role | null): readonly ScreenLink[] {
+  return screens.filter(
+    ({ roles }) => role === null || roles === undefined || roles.includes(role),
+  );
+}
 
 /** Rail entry that a path belongs to: an order is part of the board, a bow of its customers. */
 export function screenOf(path: string): string | undefined {

@@ -3,6 +3,7 @@ import { attachments } from './attachments.ts';
 import { bench } from './bench.ts';
 import { benchPolicy } from './bench-policy.ts';
 import { bows } from './bows.ts';
+import { care } from './care.ts';
 import { carriers } from './carriers.ts';
 import { consents } from './consents.ts';
 import { customers } from './customers.ts';
@@ -61,6 +62,7 @@ export const contract = {
   messages,
   inscriptions,
   finalCheck,
+  care,
   carriers,
   shipments,
   papers,

@@ -22,7 +22,12 @@ export async function checkedScale(client: Client): Promise<string> {
 /** A weighing at 28 inches that does not go through the screen; answers as the program does. */
 export function weighBehind(
   client: Client,
-  of: { orderId: string; scaleId: string; phase: 'arrival' | 'work'; forceLbf: number },
+  of: {
+    orderId: string;
+    scaleId: string;
+    phase: 'arrival' | 'work' | 'after-sanding';
+    forceLbf: number;
+  },
 ) {
   const { forceLbf, ...subject } = of;
   return client.readings.add({

@@ -45,7 +45,7 @@ function leaning(measured: MeasuredBow, placesIn: readonly number[], lean: numbe
 }
 
 /** The bow behind the plan's figures: it stands at a tiller, and weighs what it weighs. */
-function trueBow(
+export function trueBow(
   measured: MeasuredBow,
   placesIn: readonly number[],
   at: { tillerIn: number; lbf: number },

@@ -20,7 +20,7 @@ function stringFor(schema: z.ZodType, key: string, known: KnownIds): string {
 }
 
 function numberFor(schema: z.ZodType, key: string): number {
-  for (const candidate of key === 'rowVersion' ? [1] : [28, 1, 7, 0, 0.5, 40, 150]) {
+  for (const candidate of key === 'rowVersion' ? [1] : [28, 1, 7, 0, 0.5, 40, 150, 0.1]) {
     if (schema.safeParse(candidate).success) return candidate;
   }
   throw new Error(`no sample for the number ${key}: teach this generator`);
@@ -48,8 +48,8 @@ export function sampleOf(schema: z.ZodType, key: string, known: KnownIds): unkno
       return def.values?.[0];
     case 'array': {
       const item = def.element && sampleOf(def.element, key, known);
-      const few = [0, 1, 2].map((length) => Array.from({ length }, () => item));
-      return few.toReversed().find((list) => schema.safeParse(list).success) ?? few[1];
+      const few = [2, 3, 1, 0].map((length) => Array.from({ length }, () => item));
+      return few.find((list) => schema.safeParse(list).success) ?? [item];
     }
     case 'union': {
       const options = (def.options ?? []).map((option) => sampleOf(option, key, known));

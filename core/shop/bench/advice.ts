@@ -13,7 +13,8 @@ import type { OrderRow, RemovalRow } from '../../storage/tables.ts';
 import type { PlanFit } from '../plans/fit.ts';
 import { recordedAs, type Sandings, sandingsOf } from './bite-method.ts';
 import { type Outcome, outcomeOf } from './next-outcome.ts';
-import { type Workdown, type WorkdownRows, widthAfter } from './workdown-of.ts';
+import { widthAfter } from './taken-so-far.ts';
+import type { Workdown, WorkdownRows } from './workdown-of.ts';
 
 /** What of an order and its bow decides over the next step, beside the work itself. */
 export interface AdviceFacts {

@@ -64,7 +64,7 @@ export async function getBench(shop: OpenShop, orderId: string): Promise<BenchVi
     orderId: order.id,
     advice: hash,
     step: advice.step,
-    sentence: sentenceOf(advice.step),
+    sentence: sentenceOf(advice.step, order.target_weight_lbf !== null),
     now: nowOf(bench),
     lastReading: lastReadingOf(bench),
     planId: plan?.id ?? null,

@@ -3,15 +3,17 @@ import { decimal } from '../../../shared/measure.ts';
 
 const lbf = (value: number) => `${decimal(value)} lb`;
 
-/** The one sentence over a step. */
-export function sentenceOf(step: BenchStep): string {
+/** The one sentence over a step. `hasTarget`: a weight was agreed for this order. */
+export function sentenceOf(step: BenchStep, hasTarget = true): string {
   switch (step.kind) {
     case 'stop-finding':
       return 'Do not string or draw this bow.';
     case 'not-at-bench':
       return 'Nothing is cut at this stage.';
     case 'no-plan':
-      return 'No weight plan is accepted yet: make it at the desk.';
+      return hasTarget
+        ? 'No weight plan is accepted yet: make it at the desk.'
+        : 'No target weight is agreed: weigh the bow, and note in words what comes off.';
     case 'plan-does-not-fit':
       return 'The plan does not fit any more: plan again at the desk before anything is cut.';
     case 'questions':

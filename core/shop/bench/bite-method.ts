@@ -11,7 +11,8 @@ import {
   sandingThatFits,
 } from '../../limb/index.ts';
 import { inputOf, methodOf } from '../plans/stored.ts';
-import { farOutFromPart, type Workdown } from './workdown-of.ts';
+import { farOutFromPart } from './taken-so-far.ts';
+import type { Workdown } from './workdown-of.ts';
 
 /** How the removals of a bite are recorded. */
 export const recordedAs: Record<BiteMethod['kind'], RemovalMethod> = {

@@ -16,7 +16,7 @@ import { note } from '../orders/history.ts';
 import { responseOf } from '../plans/stored.ts';
 import { changedOf, notFound } from '../record.ts';
 import { type Drop, type FaceOff, facesDrop, handSdThou, placesSd } from './removal-drop.ts';
-import { cutAt } from './workdown-of.ts';
+import { cutAt } from './taken-so-far.ts';
 
 type Input = ContractInputs['bench']['remeasure'];
 
@@ -144,26 +144,29 @@ async function standingRemoval(trx: CommandTransaction, id: string) {
   return { removal, plan };
 }
 
+async function partsOf(trx: CommandTransaction, removalId: string) {
+  const cuts = await trx.db
+    .selectFrom('removal_cut')
+    .selectAll()
+    .where('removal_id', '=', removalId)
+    .execute();
+  const faces = await trx.db
+    .selectFrom('removal_face')
+    .selectAll()
+    .where('removal_id', '=', removalId)
+    .execute();
+  return { cuts, faces };
+}
+
 /** @see contract.bench.remeasure */
 export function remeasure(ctx: ShopContext, input: Input): Promise<Changed> {
   return runCommand(ctx, { id: input.commandId, name: 'bench.remeasure' }, async (trx) => {
     const { removal, plan } = await standingRemoval(trx, input.removalId);
-    const of = { removal_id: removal.id };
-    const cuts = await trx.db
-      .selectFrom('removal_cut')
-      .selectAll()
-      .where('removal_id', '=', of.removal_id)
-      .execute();
-    const faces = await trx.db
-      .selectFrom('removal_face')
-      .selectAll()
-      .where('removal_id', '=', of.removal_id)
-      .execute();
+    const { cuts, faces } = await partsOf(trx, removal.id);
     const widths = widthsByCut(cuts, input);
     const thou = thouByFace(faces, input);
-    if (widths.size + thou.size === 0) {
-      refuseField('faces', 'Give what came off one face at least, by loupe.');
-    }
+    const places = widths.size + thou.size;
+    if (places === 0) refuseField('faces', 'Give what came off one face at least, by loupe.');
     const before = responseBefore(plan, cuts);
     const { drop, sd } =
       removal.method === 'narrow'
@@ -175,9 +178,10 @@ export function remeasure(ctx: ShopContext, input: Input): Promise<Changed> {
       drop_sd: sd,
       remeasured_at: trx.at,
     });
+    const where = places === 1 ? 'at one place' : `at ${places} places`;
     await note(trx, ctx, removal.order_id, {
       kind: 'removal',
-      summary: `Measured again: ${widths.size + thou.size} places; ${decimal(100 * drop, 1)} % of the weight came off by the model`,
+      summary: `Bite measured again ${where}: ${decimal(100 * drop, 1)} % of the weight by the model`,
     });
     return changedOf(row);
   });

@@ -28,6 +28,22 @@ function dueOf({ advice, work }: Bench): { work: Workdown; thou: { mean: number;
   throw new ShopError('CONFLICT', sentence, { sanding: sentence });
 }
 
+function sandedOf(work: Workdown, thou: { mean: number; sd: number }) {
+  const { upper, lower } = work.response;
+  const perThou = upper.perThouBothFaces.drop + lower.perThouBothFaces.drop;
+  const limb = (name: Limb): BenchLimbWork => ({
+    limb: name,
+    cuts: [],
+    bellyThou: thou.mean,
+    backThou: thou.mean,
+  });
+  return {
+    works: { upper: limb('upper'), lower: limb('lower') },
+    // One hand sands all four faces alike, so their spreads do not average out.
+    drop: { drop: 1 - Math.exp(-perThou * thou.mean), sd: perThou * thou.sd },
+  };
+}
+
 /** @see contract.bench.recordSanding */
 export function recordSanding(ctx: ShopContext, input: Input): Promise<Result> {
   return runCommand(ctx, { id: input.commandId, name: 'bench.recordSanding' }, async (trx) => {
@@ -38,20 +54,10 @@ export function recordSanding(ctx: ShopContext, input: Input): Promise<Result> {
     const verdict = passGates(['bite'], bench.gateFacts, ctx.actor.role, input.override);
     if (!verdict.open) return { outcome: 'refused', orderId: order.id, missing: verdict.missing };
     const { work, thou } = dueOf(bench);
-    const { upper, lower } = work.response;
-    const perThou = upper.perThouBothFaces.drop + lower.perThouBothFaces.drop;
-    // One hand sands all four faces alike, so their spreads do not average out.
-    const drop = { drop: 1 - Math.exp(-perThou * thou.mean), sd: perThou * thou.sd };
-    const limb = (name: Limb): BenchLimbWork => ({
-      limb: name,
-      cuts: [],
-      bellyThou: thou.mean,
-      backThou: thou.mean,
-    });
-    const works = { upper: limb('upper'), lower: limb('lower') };
+    const { works, drop } = sandedOf(work, thou);
+    const removal = { method: 'strip' as const, planned: works, done: works, drop };
     const { tool } = input;
-    const removal = { method: 'strip' as const, planned: works, done: works, drop, tool };
-    const row = await insertRemoval(trx, ctx, bench, work, { ...removal, note: input.note });
+    const row = await insertRemoval(trx, ctx, bench, work, { ...removal, tool, note: input.note });
     const expected = row.forecast_lbf === null ? '' : `; ${decimal(row.forecast_lbf)} lb expected`;
     await note(trx, ctx, order.id, {
       kind: 'removal',

@@ -1,19 +1,37 @@
 import type { construction } from '../../../shared/bows.ts';
 import type { Sanding } from '../../../shared/weight-plan.ts';
-import type { z } from '../../../shared/zod.ts';
+import { z } from '../../../shared/zod.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { BowRow, OrderRow, WeightPlanRow } from '../../storage/tables.ts';
-import { inputOf } from '../plans/stored.ts';
 import { storedReadings } from '../readings/stored.ts';
 import { allowanceOf, effectivenessOf, type JobRows } from './closed-job.ts';
 
 export type Construction = z.infer<typeof construction>;
 
+/** All but the long answers of a plan, which hundreds of jobs need not be read with. */
+const planColumns = [
+  'order_id',
+  'bow_id',
+  'method',
+  'reading_id',
+  'draw_in',
+  'weight_lbf',
+  'target_lbf',
+  'forecast_lbf',
+  'forecast_low_lbf',
+  'forecast_high_lbf',
+  'sanding',
+  'drop_per_thou',
+  'accepted_at',
+  'input_json',
+] as const satisfies readonly (keyof WeightPlanRow)[];
+type PlanPart = Pick<WeightPlanRow, (typeof planColumns)[number]>;
+
 /** One closed job with a plan, and what it taught. */
 export interface ClosedJob {
   order: OrderRow;
   bow: BowRow;
-  plan: WeightPlanRow;
+  plan: PlanPart;
   rows: JobRows;
   construction: Construction;
   sanding: Sanding;
@@ -21,6 +39,15 @@ export interface ClosedJob {
   /** Thousandths off each face; null where the job does not tell. */
   allowanceThou: number | null;
   effectiveness: number | null;
+}
+
+/** Only this of the input: reading hundreds of them whole would keep the page waiting. */
+const sectionPart = z.object({
+  input: z.object({ bow: z.object({ section: z.enum(['measured', 'unknown']) }) }),
+});
+
+function sectionOf(plan: PlanPart): ClosedJob['section'] {
+  return sectionPart.parse(JSON.parse(plan.input_json)).input.bow.section;
 }
 
 /** The jobs that teach: as many of the last ones. Older ones were done with other hands and tools. */
@@ -49,7 +76,7 @@ export async function closedJobs(db: OpenShop['read']): Promise<ClosedJob[]> {
   if (ids.length === 0) return [];
   const plans = await db
     .selectFrom('weight_plan')
-    .selectAll()
+    .select(planColumns)
     .where('order_id', 'in', ids)
     .where('struck_reason', 'is', null)
     .orderBy('version', 'desc')
@@ -86,7 +113,7 @@ export async function closedJobs(db: OpenShop['read']): Promise<ClosedJob[]> {
         rows,
         construction: bow.construction,
         sanding: plan.sanding,
-        section: inputOf(plan).bow.section,
+        section: sectionOf(plan),
         allowanceThou: allowanceOf(rows),
         effectiveness: effectivenessOf(rows),
       },

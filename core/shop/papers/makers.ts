@@ -7,12 +7,15 @@ import {
 } from '../../../shared/papers.ts';
 import type { PaperData } from '../../papers/paper-job.ts';
 import type { ShopContext } from '../../storage/context.ts';
+import { getCarePolicy } from '../care/policy.ts';
 import { getOrder } from '../orders/detail.ts';
 import { getShop } from '../setup/shop.ts';
 import { beforeAfterOf, markingTemplateOf } from './bench-papers.ts';
 import { bowLabelData } from './bow-label-data.ts';
+import { careCardData } from './care-card-data.ts';
 import { consentFormData } from './consent-form-data.ts';
 import { inscriptionProofData } from './inscription-proof-data.ts';
+import { packingListData } from './packing-list-data.ts';
 import { pricePaperData } from './price-paper-data.ts';
 import { shippingTagData } from './shipping-tag-data.ts';
 import { workOrderData } from './work-order-data.ts';
@@ -91,6 +94,19 @@ export const makers: { [Kind in PaperKind]: PaperMaker<Kind> } = {
     markingTemplateOf(ctx, orderOf(request), chosen(request, ['letter', 'a4', 'long'], ['bench'])),
   'before-after': async (ctx, request) =>
     beforeAfterOf(ctx, orderOf(request), chosen(request, ['letter', 'a4'], ['customer'])),
+  'care-card': async (ctx, request) =>
+    careCardData(
+      await getOrder(ctx, orderOf(request)),
+      await getShop(ctx),
+      await getCarePolicy(ctx),
+      chosen(request, ['letter', 'a4'], ['customer']),
+    ),
+  'packing-list': async (ctx, request) =>
+    packingListData(
+      await getOrder(ctx, orderOf(request)),
+      await getShop(ctx),
+      chosen(request, ['letter', 'a4'], ['parcel', 'office']),
+    ),
   estimate: async (ctx, request) =>
     pricePaperData(
       'estimate',

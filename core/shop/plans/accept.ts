@@ -205,6 +205,8 @@ const planLine = (row: WeightPlanRow, input: Input) => ({
 
 /** @see contract.plans.accept */
 export async function acceptPlan(ctx: ShopContext, input: Input): Promise<Answer> {
+  // An order that does not exist needs no reckoning.
+  await readOrder(ctx.read, input.orderId);
   // Reckoned before the transaction: no mechanics while the database waits.
   const rules = rulesOf(await benchPolicyOf(ctx.read), input.input);
   const what = { input: input.input, method: input.method, rules };

@@ -15,6 +15,8 @@ export interface LimbScale {
   widestIn: number;
   /** Deepest cut on any side of both limbs. */
   deepestIn: number;
+  /** Centre line to edge where the limb is slimmest among the deep cuts. */
+  slimmestIn: number;
 }
 
 export interface LimbPaths {
@@ -31,8 +33,9 @@ export interface LimbPaths {
 /** Of the drawing, in its own units. */
 export const sheet = { width: 1000, side: 22, above: 10 } as const;
 
-/** A cut is a hair wide: it is drawn at least about this deep, in units. */
+/** A cut is a hair wide: it is drawn about this deep, in units, where the limb leaves room. */
 const seenUnits = 7;
+const mostOfHalf = 0.5;
 const mostTimes = 200;
 /** Thinner than a calliper reads: nothing comes off. */
 const leastIn = 1e-5;
@@ -45,19 +48,27 @@ export const placeOf = (fromFadeIn: number, lengthIn: number): number =>
   sheet.side + fromFadeIn * unitsPerIn(lengthIn);
 
 /** How many times deeper than they are the cuts are drawn: 1 where they show by themselves. */
-export function timesDeeper({ lengthIn, deepestIn }: LimbScale): number {
+export function timesDeeper({ lengthIn, deepestIn, slimmestIn }: LimbScale): number {
   if (!(deepestIn > leastIn)) return 1;
-  const times = seenUnits / (deepestIn * unitsPerIn(lengthIn));
+  const units = unitsPerIn(lengthIn);
+  const times = Math.min(seenUnits, mostOfHalf * slimmestIn * units) / (deepestIn * units);
   return Math.min(mostTimes, Math.max(1, Math.round(times)));
 }
 
 export function scaleOf(limbs: readonly (readonly LimbPlace[])[]): LimbScale {
   const all = limbs.flat();
+  const sides = all.flatMap((place) => [
+    { halfIn: place.topIn, offIn: place.offTopIn },
+    { halfIn: place.bottomIn, offIn: place.offBottomIn },
+  ]);
   const most = (values: number[]) => Math.max(0, ...values);
+  const deepestIn = most(sides.map(({ offIn }) => offIn));
+  const deep = sides.filter(({ offIn }) => offIn > leastIn && offIn >= deepestIn / 2);
   return {
     lengthIn: most(all.map(({ fromFadeIn }) => fromFadeIn)),
     widestIn: most(all.map(({ topIn, bottomIn }) => topIn + bottomIn)),
-    deepestIn: most(all.flatMap(({ offTopIn, offBottomIn }) => [offTopIn, offBottomIn])),
+    deepestIn,
+    slimmestIn: deep.length === 0 ? 0 : Math.min(...deep.map(({ halfIn }) => halfIn)),
   };
 }
 

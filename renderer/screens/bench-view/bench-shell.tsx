@@ -29,13 +29,15 @@ export function BenchShell(props: BenchShellProps) {
       <div className={classes[layout]}>
         <div className={classes.facts}>
           <BigNumbers {...numbers} />
-          {told === null ? null : <p className={classes.told}>{told}</p>}
-          {tiller === null ? null : <p className={classes.tiller}>{tiller}</p>}
-          {cautions.map((text) => (
-            <p key={text} className={classes.caution}>
-              <Mark kind="attention">{text}</Mark>
-            </p>
-          ))}
+          <div className={classes.notes}>
+            {told === null ? null : <p className={classes.told}>{told}</p>}
+            {tiller === null ? null : <p className={classes.tiller}>{tiller}</p>}
+            {cautions.map((text) => (
+              <p key={text} className={classes.caution}>
+                <Mark kind="attention">{text}</Mark>
+              </p>
+            ))}
+          </div>
         </div>
         <div className={classes.work}>{children}</div>
         <div className={classes.side}>{side}</div>

@@ -6,6 +6,7 @@ import { OtherAmounts } from './other-amounts.tsx';
 import classes from './panels.module.css';
 import { ReadBack } from './read-back.tsx';
 import { useBenchKeys } from './use-bench-keys.ts';
+import { useChoiceKeys } from './use-choice-keys.ts';
 
 export interface Work {
   upper: LimbWork;
@@ -36,40 +37,71 @@ export function BiteStep(props: BiteStepProps) {
           upper: withAmount(work.upper, entry.other.upper, work.lower),
           lower: withAmount(work.lower, entry.other.lower, work.upper),
         };
-  const confirm = () => {
-    if (entry.phase === 'card') onChange({ ...entry, phase: 'read-back' });
-    if (entry.phase === 'read-back' && !busy) onSave(entry.other);
-  };
-  const back = () => {
-    if (entry.phase !== 'card') onChange({ ...entry, other: null, phase: 'card' });
-  };
-  useBenchKeys(entry.phase === 'other' ? {} : { onConfirm: confirm, onBack: back });
+  const toReadBack = () => onChange({ ...entry, phase: 'read-back' });
   if (entry.phase === 'other') return <OtherAmounts {...props} />;
   if (entry.phase === 'read-back') {
     return (
-      <ReadBack
-        said={biteSaid(done.upper, done.lower)}
-        question={entry.other === null ? 'Cut as shown?' : 'Right?'}
-        yes="Yes, that is off"
-        no="No, otherwise"
-        more={<BigButton onClick={back}>Not cut yet: back to the card</BigButton>}
+      <Said
+        done={done}
+        isAsShown={entry.other === null}
         busy={busy}
-        onYes={confirm}
-        onNo={() =>
-          onChange({
-            ...entry,
-            phase: 'other',
-            other: { upper: amountOf(done.upper).value, lower: amountOf(done.lower).value },
-          })
-        }
+        onYes={() => {
+          if (!busy) onSave(entry.other);
+        }}
+        onOther={() => {
+          const other = { upper: amountOf(done.upper).value, lower: amountOf(done.lower).value };
+          onChange({ ...entry, phase: 'other', other });
+        }}
+        onCard={() => onChange({ ...entry, other: null, phase: 'card' })}
       />
     );
   }
+  return <Card work={work} band={band} doneLabel={doneLabel} onDone={toReadBack} />;
+}
+
+interface SaidProps {
+  done: Work;
+  isAsShown: boolean;
+  busy: boolean;
+  onYes: () => void;
+  onOther: () => void;
+  onCard: () => void;
+}
+
+function Said({ done, isAsShown, busy, onYes, onOther, onCard }: SaidProps) {
+  useChoiceKeys({ choices: [onCard], onConfirm: onYes, onBack: onOther });
+  return (
+    <ReadBack
+      said={biteSaid(done.upper, done.lower)}
+      question={isAsShown ? 'Cut as shown?' : 'Right?'}
+      yes="Yes, that is off"
+      no="No, otherwise"
+      more={
+        <BigButton keyHint="1 Enter" onClick={onCard}>
+          Not cut yet: back to the card
+        </BigButton>
+      }
+      busy={busy}
+      onYes={onYes}
+      onNo={onOther}
+    />
+  );
+}
+
+interface CardProps {
+  work: Work;
+  band: string;
+  doneLabel: string;
+  onDone: () => void;
+}
+
+function Card({ work, band, doneLabel, onDone }: CardProps) {
+  useBenchKeys({ onConfirm: onDone });
   return (
     <>
       <CutCard upper={work.upper} lower={work.lower} />
       <p className={classes.quiet}>{band}</p>
-      <BigButton kind="main" keyHint="Enter" onClick={confirm}>
+      <BigButton kind="main" keyHint="Enter" onClick={onDone}>
         {doneLabel}
       </BigButton>
     </>

@@ -37,7 +37,7 @@ function LimbCard({ work, scale }: LimbCardProps) {
   return (
     <section className={classes.limb} aria-label={said.title}>
       <div className={classes.said}>
-        <h3 className={classes.title}>{said.title}</h3>
+        <h2 className={classes.title}>{said.title}</h2>
         <p className={classes.big}>
           {said.big}
           {said.total === null ? null : <span className={classes.total}> {said.total}</span>}

@@ -31,7 +31,14 @@ export interface LimbSaid {
 }
 
 const nothing = 1e-6;
-const fraction = (inches: number) => `${inchFraction(inches, 64)} in`;
+
+/** A cut for the rule where it is whole 64ths; one that was given otherwise is said as it was given. */
+export function cutText(inches: number): string {
+  const whole = Math.round(inches * 64) / 64;
+  return Math.abs(inches - whole) < 5e-4
+    ? `${inchFraction(inches, 64)} in`
+    : `${inches.toFixed(3)} in`;
+}
 
 /** Where the full cut lies: the stations within a tenth of the deepest. */
 function whereFull(cuts: readonly PlannedCut[]): string | null {
@@ -57,8 +64,8 @@ export function limbSaid({ limb, cuts, bellyThou, backThou }: LimbWork): LimbSai
     return {
       limb,
       title: `${name}, both edges`,
-      big: even ? `${fraction(left)} per side` : `${fraction(left)} left, ${fraction(right)} right`,
-      total: `${fraction(left + right)} total`,
+      big: even ? `${cutText(left)} per side` : `${cutText(left)} left, ${cutText(right)} right`,
+      total: `${cutText(left + right)} total`,
       where,
     };
   }
@@ -67,8 +74,8 @@ export function limbSaid({ limb, cuts, bellyThou, backThou }: LimbWork): LimbSai
     return {
       limb,
       title: `${name}, ${edge} edge only`,
-      big: `${fraction(left + right)} on the ${edge}`,
-      total: `${fraction(left + right)} total`,
+      big: `${cutText(left + right)} on the ${edge}`,
+      total: `${cutText(left + right)} total`,
       where,
     };
   }

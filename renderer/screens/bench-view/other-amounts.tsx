@@ -1,8 +1,9 @@
 import { useState } from 'react';
-import { decimal, inchFraction } from '../../../shared/measure.ts';
+import { decimal } from '../../../shared/measure.ts';
 import { BigButton } from './big-button.tsx';
 import { amountOf, type BiteEntry } from './bite-entry.ts';
 import type { Work } from './bite-step.tsx';
+import { cutText } from './cut-words.ts';
 import type { Wanted } from './device-reading.ts';
 import { NumberEntry } from './number-entry.tsx';
 import { Stepper } from './stepper.tsx';
@@ -71,7 +72,7 @@ export function OtherAmounts({ work, entry, onChange, step }: OtherAmountsProps)
             keys.text !== '' && at === limb
               ? keys.text
               : unit === 'inches'
-                ? `${inchFraction(other[at], 64)} in`
+                ? cutText(other[at])
                 : `${decimal(other[at], 2)} thou`
           }
           steps={[step]}

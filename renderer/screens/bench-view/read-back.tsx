@@ -7,6 +7,8 @@ interface ReadBackProps {
   said: ReactNode;
   /** Smaller, under it. */
   more?: ReactNode;
+  /** Why it was not saved; under the answers, so that they stay where they are. */
+  notice?: ReactNode;
   question?: string;
   yes?: string;
   no?: string;
@@ -34,6 +36,7 @@ export function ReadBack(props: ReadBackProps) {
           {no}
         </BigButton>
       </div>
+      {props.notice}
     </section>
   );
 }

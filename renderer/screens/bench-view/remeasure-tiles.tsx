@@ -88,8 +88,7 @@ interface TileProps {
 function Tile({ name, value, trouble, label, isWaiting, onGo }: TileProps) {
   const shown = (
     <span className={classes.tile}>
-      <span className={classes.quiet}>{name}</span>
-      <span>{value}</span>
+      <span className={classes.quiet}>{name}</span> <span>{value}</span>
       {trouble === null ? null : <Mark kind="attention">{trouble}</Mark>}
     </span>
   );

@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { decimal, inchFraction } from '../../../shared/measure.ts';
 import { orpc } from '../../api/client.ts';
 import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
@@ -22,11 +22,13 @@ interface RigStepProps {
   entry: WeighEntry;
   onChange: (entry: WeighEntry) => void;
   strings: readonly string[];
+  /** Why the weighing was not saved. */
+  notice: ReactNode;
   onClose: () => void;
 }
 
 /** Brace, rig zero, string and scale of a weighing, without a word typed. */
-export function RigStep({ entry, onChange, strings, onClose }: RigStepProps) {
+export function RigStep({ entry, onChange, strings, notice, onClose }: RigStepProps) {
   const [field, setField] = useState<keyof typeof fields>('braceIn');
   const scales = useQuery(orpc.scales.list.queryOptions());
   const put = (value: number) => onChange({ ...entry, [field]: value });
@@ -42,6 +44,7 @@ export function RigStep({ entry, onChange, strings, onClose }: RigStepProps) {
   return (
     <NumberEntry
       trouble={keys.trouble}
+      notice={notice}
       onKey={keys.press}
       main={
         <BigButton kind="main" onClick={onClose}>

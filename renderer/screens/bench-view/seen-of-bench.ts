@@ -84,12 +84,9 @@ function handsOf(step: BenchStep, isWeighed: boolean, ways: ReturnType<typeof wa
 
 /** What the scale said beside what was forecast, once it is saved: nobody is led before it. */
 function toldOf({ now, lastReading }: BenchView): string | null {
-  if (lastReading === null || now?.weighed !== true) return null;
-  const { lbf, expectedLbf } = lastReading;
-  const weighed = `Weighed ${lbf.toFixed(1)} lb`;
-  return expectedLbf === null
-    ? `${weighed}.`
-    : `${weighed}, expected ${expectedLbf.toFixed(1)} lb.`;
+  const expectedLbf = lastReading?.expectedLbf ?? null;
+  if (lastReading === null || expectedLbf === null || now?.weighed !== true) return null;
+  return `Weighed ${lastReading.lbf.toFixed(1)} lb, expected ${expectedLbf.toFixed(1)} lb.`;
 }
 
 /** The bench view of an order in the terms of its screen. */

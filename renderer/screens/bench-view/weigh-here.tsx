@@ -67,28 +67,29 @@ export function WeighHere(props: WeighHereProps) {
     const given = { ...fields, orderId, scaleId, rigZeroLbf, braceIn, stringNote, pulls };
     if ((await command.run(given)) === undefined) watch.failed();
   };
+  const notice = <BenchCommandError command={command} />;
+  if (isRig) {
+    return (
+      <RigStep
+        entry={entry}
+        onChange={onChange}
+        strings={prefill.strings}
+        notice={notice}
+        onClose={() => setRig(false)}
+      />
+    );
+  }
   return (
-    <>
-      <BenchCommandError command={command} />
-      {isRig ? (
-        <RigStep
-          entry={entry}
-          onChange={onChange}
-          strings={prefill.strings}
-          onClose={() => setRig(false)}
-        />
-      ) : (
-        <WeighStep
-          entry={entry}
-          onChange={onChange}
-          jobDrawIn={jobDrawIn}
-          draws={prefill.draws}
-          scaleName={scale?.usable === true ? scale.name : null}
-          busy={command.busy}
-          onSave={() => void save()}
-          onRig={() => setRig(true)}
-        />
-      )}
-    </>
+    <WeighStep
+      entry={entry}
+      onChange={onChange}
+      jobDrawIn={jobDrawIn}
+      draws={prefill.draws}
+      scaleName={scale?.usable === true ? scale.name : null}
+      busy={command.busy}
+      notice={notice}
+      onSave={() => void save()}
+      onRig={() => setRig(true)}
+    />
   );
 }

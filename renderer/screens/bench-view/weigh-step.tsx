@@ -1,5 +1,5 @@
-import { decimal, inchFraction } from '../../../shared/measure.ts';
-import { Mark } from '../../parts/mark.tsx';
+import type { ReactNode } from 'react';
+import { decimal } from '../../../shared/measure.ts';
 import { BigButton } from './big-button.tsx';
 import type { Wanted } from './device-reading.ts';
 import { NumberEntry } from './number-entry.tsx';
@@ -8,7 +8,8 @@ import { ReadBack } from './read-back.tsx';
 import { Stepper } from './stepper.tsx';
 import { steps } from './stepping.ts';
 import { useNumberKeys } from './use-number-keys.ts';
-import { nextPull, pullText, type WeighEntry, weighSaid } from './weigh-entry.ts';
+import { nextPull, type WeighEntry, weighSaid } from './weigh-entry.ts';
+import { Conditions, Pulls } from './weigh-parts.tsx';
 
 const wanted: Wanted = { quantity: 'pounds', min: 5, max: 200, name: 'pull' };
 /** Pulls of one bow at one draw that lie farther apart are worth a look (common practice), lbf. */
@@ -22,6 +23,8 @@ interface WeighStepProps {
   draws: readonly number[];
   scaleName: string | null;
   busy: boolean;
+  /** Why it was not saved. */
+  notice: ReactNode;
   onSave: () => void;
   onRig: () => void;
 }
@@ -31,7 +34,7 @@ interface WeighStepProps {
  * it sees it. It is told once the weight was read back and saved.
  */
 export function WeighStep(props: WeighStepProps) {
-  const { entry, onChange, jobDrawIn, draws, scaleName, busy, onSave, onRig } = props;
+  const { entry, onChange, jobDrawIn, draws, scaleName, busy, notice, onSave, onRig } = props;
   const said = weighSaid(entry, jobDrawIn);
   const canSave = said !== null && scaleName !== null;
   const last = entry.pulls.at(-1) ?? null;
@@ -62,6 +65,7 @@ export function WeighStep(props: WeighStepProps) {
       <ReadBack
         said={said.said}
         more={<Conditions entry={entry} scaleName={scaleName} wide={said.rangeLbf > wideLbf} />}
+        notice={notice}
         busy={busy}
         onYes={onSave}
         onNo={() => onChange({ ...entry, isReading: false })}
@@ -72,6 +76,7 @@ export function WeighStep(props: WeighStepProps) {
   return (
     <NumberEntry
       trouble={keys.trouble}
+      notice={notice}
       onKey={keys.press}
       main={
         <BigButton
@@ -127,37 +132,3 @@ export function WeighStep(props: WeighStepProps) {
 
 const correctLast = (entry: WeighEntry, forceLbf: number) =>
   entry.pulls.map((pull, at) => (at === entry.pulls.length - 1 ? { ...pull, forceLbf } : pull));
-
-function Pulls({ entry }: { entry: WeighEntry }) {
-  return (
-    <ol className={classes.pulls} aria-label="Pulls">
-      {entry.pulls.map((pull, at) => (
-        // Pulls have no name but their place.
-        // biome-ignore lint/suspicious/noArrayIndexKey: rows are only added and removed at the end
-        <li key={at} className={at === 0 ? classes.dropped : undefined}>
-          {pullText(pull)}
-          {at === 0 ? ' (dropped)' : ''}
-        </li>
-      ))}
-    </ol>
-  );
-}
-
-interface ConditionsProps {
-  entry: WeighEntry;
-  scaleName: string | null;
-  wide: boolean;
-}
-
-/** What the weighing stands under, as it will be saved. */
-function Conditions({ entry, scaleName, wide }: ConditionsProps) {
-  return (
-    <>
-      <span className={classes.small}>
-        Brace {inchFraction(entry.braceIn)} in, {entry.stringNote || 'string not named'}, scale{' '}
-        {scaleName ?? 'not chosen'}, rig zero {decimal(entry.rigZeroLbf)} lb.
-      </span>
-      {wide ? <Mark kind="attention">The pulls lie far apart. Pull again if in doubt.</Mark> : null}
-    </>
-  );
-}

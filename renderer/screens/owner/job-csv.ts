@@ -25,6 +25,9 @@ const columns = [
   'Left out because',
 ];
 
+/** The library's own pattern misses words of several lines. */
+const formula = /^[=+\-@\t\r]/;
+
 /** Binary dust has no place in a file that others reckon with. */
 const plain = (value: number | null) => (value === null ? '' : Number(value.toFixed(4)));
 
@@ -71,5 +74,5 @@ function untold(job: UntoldJob): (string | number)[] {
  */
 export function jobCsv(jobs: readonly ForecastJob[], left: readonly UntoldJob[]): string {
   const data = [...jobs.map(told), ...left.map(untold)];
-  return Papa.unparse({ fields: columns, data }, { escapeFormulae: true, newline: '\r\n' });
+  return Papa.unparse({ fields: columns, data }, { escapeFormulae: formula, newline: '\r\n' });
 }

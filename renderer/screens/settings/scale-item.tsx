@@ -1,7 +1,9 @@
 import { Button, Group } from '@mantine/core';
+import { useState } from 'react';
 import { decimal } from '../../../shared/measure.ts';
 import { momentText } from '../../parts/days.ts';
 import { Mark } from '../../parts/mark.tsx';
+import { ScaleChecks } from './scale-checks.tsx';
 import classes from './scale-item.module.css';
 import type { Scale } from './scales.tsx';
 
@@ -16,6 +18,24 @@ function lastCheck({ lastCheck: check }: Scale): string {
   if (check === null) return 'Never checked.';
   const error = decimal(check.worstErrorLbf, 2);
   return `Checked ${momentText(check.checkedAt)} by ${check.checkedBy}; worst error ${error} lb.`;
+}
+
+/** Read only when somebody opens it: a shop checks every scale every day. */
+function EarlierChecks({ scale }: { scale: Scale }) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <div className={classes.past}>
+      <Button
+        variant="subtle"
+        aria-expanded={isOpen}
+        aria-label={`${isOpen ? 'Fold the checks away' : 'Checks and drift'}: ${scale.name}`}
+        onClick={() => setOpen(!isOpen)}
+      >
+        {isOpen ? 'Fold the checks away' : 'Checks and drift'}
+      </Button>
+      {isOpen ? <ScaleChecks scaleId={scale.id} name={scale.name} /> : null}
+    </div>
+  );
 }
 
 /** One scale: whether it may weigh today, or why not. */
@@ -45,6 +65,7 @@ export function ScaleItem({ scale, isOwner, onCheck, onEdit }: ScaleItemProps) {
           </Button>
         ) : null}
       </Group>
+      {scale.lastCheck === null ? null : <EarlierChecks scale={scale} />}
     </article>
   );
 }

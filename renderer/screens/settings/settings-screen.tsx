@@ -3,6 +3,7 @@ import { useSearchParams } from 'wouter';
 import { useWho } from '../../api/who.ts';
 import { Page } from '../../parts/page.tsx';
 import { BenchPolicy } from './bench-policy.tsx';
+import { CareCard } from './care-card.tsx';
 import { Carriers } from './carriers.tsx';
 import { DataFolder } from './data-folder.tsx';
 import { Marking } from './marking.tsx';
@@ -19,6 +20,7 @@ const tabs = [
   { value: 'bench', label: 'Weight bench', Body: BenchPolicy },
   { value: 'carriers', label: 'Carriers', Body: Carriers },
   { value: 'marking', label: 'Marking', Body: Marking },
+  { value: 'care', label: 'Care card', Body: CareCard },
   { value: 'prices', label: 'Prices', Body: Prices },
   { value: 'wordings', label: 'Wordings', Body: Wordings },
   { value: 'data', label: 'Data folder', Body: DataFolder },

@@ -69,11 +69,18 @@ function Limbs({ places, plan, chosen, onChoose }: ViewProps) {
   });
 }
 
-function captionOf(plan: MethodAnswer, title: string, places: Record<Limb, LimbPlace[]>): string {
+/** How deep the hatched bands are drawn, in words. */
+function deeperWords(places: Record<Limb, LimbPlace[]>): string {
   const times = timesDeeper(scaleOf(limbs.map((limb) => places[limb])));
-  const deeper = times > 1 ? `, drawn ${times} times deeper than it is` : '';
+  return times > 1 ? `, drawn ${times} times deeper than it is` : '';
+}
+
+function captionOf(plan: MethodAnswer, title: string, places: Record<Limb, LimbPlace[]>): string {
+  const off = takesWidth(plan)
+    ? `Hatched is what comes off${deeperWords(places)}`
+    : 'No width comes off';
   const hinges = plan.strain.hinges.length === 0 ? '' : ` ${hingeLines(plan).join('. ')}.`;
-  return `${title}, seen on the ${shownFace(plan.upper)}. Hatched is what comes off${deeper}; the limbs are to one scale.${hinges}`;
+  return `${title}, seen on the ${shownFace(plan.upper)}, both limbs to one scale. ${off}.${hinges}`;
 }
 
 /** The limbs to scale with what comes off, their stations, and where the cut runs. */
@@ -112,7 +119,6 @@ export function LimbPanel({ shown, note }: { shown: MethodColumn | null; note: R
 /** The same limbs on edge, where thickness comes off. */
 function OnEdge({ plan }: { plan: MethodAnswer }) {
   const places = { upper: thicknessPlaces(plan.upper), lower: thicknessPlaces(plan.lower) };
-  const times = timesDeeper(scaleOf(limbs.map((limb) => places[limb])));
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing wider than the panel scrolls by keyboard. */}
@@ -120,7 +126,7 @@ function OnEdge({ plan }: { plan: MethodAnswer }) {
         <Limbs places={places} plan={plan} chosen={null} />
       </section>
       <p className={classes.quiet}>
-        On edge, the back on top. Hatched is what comes off, drawn {times} times deeper than it is.
+        On edge, the back on top. Hatched is what comes off{deeperWords(places)}.
       </p>
     </>
   );

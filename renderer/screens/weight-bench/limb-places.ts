@@ -13,12 +13,30 @@ export const shownFace = ({ removal }: LimbAnswer): Face =>
 /** Outline points where there are some (a full answer), else the stations alone. */
 const pointsOf = ({ outline, stations }: LimbAnswer) => (outline.length > 1 ? outline : stations);
 
+type Station = LimbAnswer['stations'][number];
+
+/**
+ * What comes off anywhere along the limb: straight from station to station, as it is cut. The
+ * outline's own new edge is a smooth curve through the stations, which swings a little beyond.
+ */
+function offBetween({ stations }: LimbAnswer, off: (station: Station) => number) {
+  return (fromFadeIn: number): number => {
+    const after = stations.findIndex((one) => one.fromFadeIn >= fromFadeIn);
+    const [a, b] = [stations[Math.max(0, after - 1)], stations[after]];
+    if (a === undefined || b === undefined) return 0;
+    const [from, to] = [Math.max(0, off(a)), Math.max(0, off(b))];
+    const length = b.fromFadeIn - a.fromFadeIn;
+    return length <= 0 ? to : from + ((to - from) * (fromFadeIn - a.fromFadeIn)) / length;
+  };
+}
+
 /** Seen on one face: both edges alike, for a plan cuts both sides the same. */
 export function widthPlaces(limb: LimbAnswer): LimbPlace[] {
   const face = shownFace(limb);
-  return pointsOf(limb).map(({ fromFadeIn, presentWidthIn, newWidthIn }) => {
+  const offAt = offBetween(limb, (one) => (one.presentWidthIn[face] - one.newWidthIn[face]) / 2);
+  return pointsOf(limb).map(({ fromFadeIn, presentWidthIn }) => {
     const half = presentWidthIn[face] / 2;
-    const off = Math.max(0, presentWidthIn[face] - newWidthIn[face]) / 2;
+    const off = offAt(fromFadeIn);
     return { fromFadeIn, topIn: half, bottomIn: half, offTopIn: off, offBottomIn: off };
   });
 }
@@ -27,9 +45,10 @@ export function widthPlaces(limb: LimbAnswer): LimbPlace[] {
 export function thicknessPlaces(limb: LimbAnswer): LimbPlace[] {
   const { back, belly } = limb.offThou;
   const backPart = back + belly === 0 ? 0.5 : back / (back + belly);
-  return pointsOf(limb).map(({ fromFadeIn, presentThicknessIn, newThicknessIn }) => {
+  const offAt = offBetween(limb, (one) => one.presentThicknessIn - one.newThicknessIn);
+  return pointsOf(limb).map(({ fromFadeIn, presentThicknessIn }) => {
     const half = presentThicknessIn / 2;
-    const off = Math.max(0, presentThicknessIn - newThicknessIn);
+    const off = offAt(fromFadeIn);
     return {
       fromFadeIn,
       topIn: half,

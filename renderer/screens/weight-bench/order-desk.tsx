@@ -26,12 +26,12 @@ interface BannersProps {
 function PlanBanner({ order, isBeingPlanned, onPlan, acceptedVersion }: BannersProps) {
   const plan = standingPlan(order.plans);
   if (plan === null) return null;
-  const name = `Plan ${plan.version}, ${planMethodLabels[plan.method].toLowerCase()}`;
+  const name = `Plan ${plan.version} (${planMethodLabels[plan.method].toLowerCase()})`;
   if (!plan.fits.ok) {
     return (
       <Banner
         kind="attention"
-        title={`${name}: no longer fits.`}
+        title={`${name} no longer fits.`}
         why={plan.fits.why}
         actions={isBeingPlanned ? null : <Button onClick={onPlan}>Plan again</Button>}
       />

@@ -3,13 +3,16 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAfterPdf } from '../../../core/papers/before-after.ts';
 import { bowLabelPdf } from '../../../core/papers/bow-label.ts';
+import { careCardPdf } from '../../../core/papers/care-card.ts';
 import { consentFormPdf } from '../../../core/papers/consent-form.ts';
 import { inscriptionProofPdf } from '../../../core/papers/inscription-proof.ts';
 import { markingTemplatePdf } from '../../../core/papers/marking-template.ts';
+import { packingListPdf } from '../../../core/papers/packing-list.ts';
 import { pricePaperPdf } from '../../../core/papers/price-paper.ts';
 import { shippingTagPdf } from '../../../core/papers/shipping-tag.ts';
 import { workOrderPdf } from '../../../core/papers/work-order.ts';
 import { beforeAfterLong, beforeAfterSample, beforeAfterShortest } from './before-after-samples.ts';
+import { careLong, careSample, careShortest } from './care-card-samples.ts';
 import { consentLong, consentSigned, consentWaiting } from './consent-form-samples.ts';
 import {
   labelLong,
@@ -19,6 +22,7 @@ import {
   proofShortest,
 } from './inscription-samples.ts';
 import { markingLong, markingSample, markingShortest } from './marking-samples.ts';
+import { packingLong, packingSample } from './packing-list-samples.ts';
 import {
   estimateSample,
   estimateShortest,
@@ -38,6 +42,11 @@ import {
 const [folder = 'tests/output/papers'] = process.argv.slice(2);
 mkdirSync(folder, { recursive: true });
 const papers = {
+  'packing list letter': await packingListPdf(packingSample),
+  'packing list a4 long': await packingListPdf({ ...packingLong, format: 'a4' }),
+  'care card letter': await careCardPdf(careSample),
+  'care card a4 shortest': await careCardPdf({ ...careShortest, format: 'a4' }),
+  'care card letter long': await careCardPdf(careLong),
   'marking template letter': await markingTemplatePdf(markingSample),
   'marking template a4 shortest': await markingTemplatePdf({ ...markingShortest, format: 'a4' }),
   'marking template letter long': await markingTemplatePdf(markingLong),

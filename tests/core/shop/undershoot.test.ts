@@ -160,3 +160,12 @@ test("for the shop's own bow the record alone is the decision", async () => {
   expect(await items()).not.toContain('undershoot-offer');
   expect(await items()).not.toContain('undershoot');
 });
+
+test('a granted cut stands beside the price until a line takes it up', async () => {
+  const { flow } = await sandedTo(43.9);
+  await offer(flow, { offer: 'price', priceChangeCents: -3_000 });
+  expect((await flow.order()).price.agreedChanges).toEqual([]);
+  await flow.grant('undershoot');
+  const [change] = (await flow.order()).price.agreedChanges;
+  expect(change).toMatchObject({ cents: -3_000 });
+});

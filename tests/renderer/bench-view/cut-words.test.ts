@@ -1,5 +1,9 @@
 import { expect, it } from 'vitest';
-import { type LimbWork, limbSaid } from '../../../renderer/screens/bench-view/cut-words.ts';
+import {
+  cutText,
+  type LimbWork,
+  limbSaid,
+} from '../../../renderer/screens/bench-view/cut-words.ts';
 
 const station = (fromFadeIn: number, offLeftIn: number, offRightIn = offLeftIn) => ({
   fromFadeIn,
@@ -47,4 +51,10 @@ it('names the face where thickness comes off', () => {
   });
   expect(limbSaid(work([], 2))).toMatchObject({ big: '2 thou off the belly', total: null });
   expect(limbSaid(work([station(6, 0)]))).toMatchObject({ big: 'Nothing', total: null });
+});
+
+it('says a cut for the rule, or as it was given where no rule shows it', () => {
+  expect(cutText(1 / 64)).toBe('1/64 in');
+  expect(cutText(0.0313)).toBe('1/32 in');
+  expect(cutText(0.02)).toBe('0.020 in');
 });

@@ -73,7 +73,7 @@ it('tells what was expected only beside a weighing that is saved', () => {
   const now = { lbf: 47, sdLbf: 0.3, weighed: false };
   expect(at({ kind: 'weigh' }, { now }).told).toBeNull();
   const lastReading = { id: 'reading-1', lbf: 52, expectedLbf: null, at: '2026-03-02T09:00:00Z' };
-  expect(at({ kind: 'weigh' }, { lastReading }).told).toBe('Weighed 52.0 lb.');
+  expect(at({ kind: 'weigh' }, { lastReading }).told).toBeNull();
 });
 
 it.each<[BenchStep, string, 'stop' | 'attention']>([

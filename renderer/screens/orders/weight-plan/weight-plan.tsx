@@ -98,10 +98,7 @@ function Buttons({ plan }: { plan: PlanSummary | null }) {
           orderId={id}
           number={number}
           kind="marking-template"
-          onIssued={() => {
-            setPrinting(false);
-            readOrdersAgain();
-          }}
+          onIssued={readOrdersAgain}
           onClose={() => setPrinting(false)}
         />
       ) : null}
