@@ -1,6 +1,6 @@
-import { removalOnRecord } from './removal-on-record.ts';
 import type { PlanShop } from './plan-shop.ts';
 import { seededRandom } from './random.ts';
+import { removalOnRecord } from './removal-on-record.ts';
 import { normal } from './simulated-job-normal.ts';
 
 const hour = 3_600_000;
@@ -63,7 +63,10 @@ export async function manyClosedJobs(kit: PlanShop, count: number): Promise<void
       for (const row of readings) await trx.insertInto('reading').values(mine(row)).execute();
       for (const plan of plans) {
         const reading_id = plan.reading_id === null ? null : `${plan.reading_id}-${i}`;
-        await trx.insertInto('weight_plan').values({ ...mine(plan), reading_id }).execute();
+        await trx
+          .insertInto('weight_plan')
+          .values({ ...mine(plan), reading_id })
+          .execute();
       }
       for (const row of removals) {
         await trx

@@ -12,7 +12,7 @@ import { isUnsafe, shopHead } from './shop-head.ts';
 function refuseUnsafe({ card }: OrderDetail): void {
   if (!isUnsafe(card)) return;
   const sentence =
-    'A care card tells how to string and shoot this bow, and a stop finding stands or it is broken. Print the return tag.';
+    'A care card tells how to string and shoot this bow, and a stop finding stands or it is broken. Print the shipping tag: it says so.';
   throw new ShopError('UNPRINTABLE', sentence, { findings: sentence });
 }
 

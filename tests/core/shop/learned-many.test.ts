@@ -31,7 +31,11 @@ test('a closed job that was not weighed after sanding is left out, with why; str
   const kit = await planShop();
   await closeOneJob(kit);
   const { write } = kit.shop.core.shop();
-  await write.updateTable('removal').set({ struck_reason: 'wrong bow' }).where('id', '=', 'bite-1').execute();
+  await write
+    .updateTable('removal')
+    .set({ struck_reason: 'wrong bow' })
+    .where('id', '=', 'bite-1')
+    .execute();
   expect((await forecastRecord(kit.shop.owner)).jobs[0]?.bites).toBe(1);
   await write
     .updateTable('reading')
