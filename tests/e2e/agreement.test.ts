@@ -162,7 +162,7 @@ describe('a price is made up, agreed, changed and paid', () => {
     await dialog.getByRole('button', { name: 'Record the answer' }).click();
     await see(dialog.getByRole('alert')).toBeVisible();
     await agree.sign();
-    await dialog.getByLabel(/^I (have read|agree|mean)/).check();
+    await dialog.getByLabel('I sign this').check();
     await session.accessible('signature');
     await agree.finishAnswer();
     await see(consents()).toContainText('Price and scope: granted');

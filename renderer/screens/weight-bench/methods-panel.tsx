@@ -54,7 +54,7 @@ export function MethodsPanel({ answer, table, shown, onShow, foot, note }: Metho
                     <Button
                       variant="default"
                       aria-pressed={shown === column.method}
-                      aria-label={`Show ${column.title}`}
+                      aria-label={`${shown === column.method ? 'Shown' : 'Show'} ${column.title}`}
                       onClick={() => onShow(column.method)}
                     >
                       {shown === column.method ? 'Shown' : 'Show'}

@@ -49,15 +49,17 @@ export function AnswerEvidence({ fields, set, errors, customer, orderId }: Answe
           error={errors.answeredBy}
           onChange={(event) => set({ answeredBy: event.currentTarget.value })}
         />
-        <TextInput
-          label={fields.channel === 'phone' ? 'Number called' : 'Address it came from'}
-          required={isAfar}
-          maxLength={200}
-          autoComplete="off"
-          value={fields.contact}
-          error={errors.contact}
-          onChange={(event) => set({ contact: event.currentTarget.value })}
-        />
+        {isAfar ? (
+          <TextInput
+            label={fields.channel === 'phone' ? 'Number called' : 'Address it came from'}
+            required
+            maxLength={200}
+            autoComplete="off"
+            value={fields.contact}
+            error={errors.contact}
+            onChange={(event) => set({ contact: event.currentTarget.value })}
+          />
+        ) : null}
         <TextInput
           label="Change of price, dollars"
           description="Empty for none; -10 when it gets cheaper"

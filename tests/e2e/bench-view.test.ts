@@ -1,0 +1,80 @@
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { Client } from '../support/doors.ts';
+import { BenchViewDriver, bowBehind } from './bench-view-driver.ts';
+import { acceptedBehind, atTheBench, longbowArrived } from './longbow-behind.ts';
+import { openShop } from './open-shop.ts';
+import { expect as see } from './page.ts';
+import { Session } from './session.ts';
+
+let session: Session;
+let client: Client;
+let bench: BenchViewDriver;
+let bow: Awaited<ReturnType<typeof longbowArrived>>;
+
+beforeAll(async () => {
+  session = await Session.open();
+  client = await openShop(session);
+  bow = await longbowArrived(client);
+  const planId = await acceptedBehind(client, bow.orderId);
+  await atTheBench(client, bow.orderId);
+  const world = await bowBehind(client, planId, 7);
+  bench = new BenchViewDriver(session.page, client, bow.orderId, world);
+});
+
+afterEach(async ({ task }) => {
+  if (task.result?.state === 'fail') await session.evidence(task.name);
+});
+
+afterAll(async () => {
+  await session?.close();
+});
+
+test('a scanned work order opens the bow, and keys alone take the first bite; another tab is told', async () => {
+  const { page, context } = session;
+  await page.goto(session.at('bench'));
+  await see(page.getByRole('button', { name: new RegExp(bow.number) })).toBeVisible();
+  await bench.enter(bow.number);
+  await see(page).toHaveURL(new RegExp(`/bench/${bow.orderId}$`));
+  await bench.until('bite');
+  await session.accessible('bench view before a bite');
+
+  const second = await context.newPage();
+  await second.goto(session.at(`bench/${bow.orderId}`));
+  await see(second.getByText((await bench.view()).sentence)).toBeVisible();
+  await page.bringToFront();
+  await bench.step();
+  await see(second.getByRole('alert').filter({ hasText: 'The advice has changed' })).toBeVisible();
+  await second.close();
+  expect((await bench.view()).bitesTaken).toBe(1);
+});
+
+test('a weight that cannot be true is asked about and struck out', async () => {
+  const { page } = session;
+  await bench.until('weigh');
+  await bench.weigh(bench.world.weigh() + 6);
+  const view = await bench.view();
+  if (view.step.kind !== 'questions') throw new Error(`no questions, but ${view.step.kind}`);
+  await session.accessible('bench view with a question');
+  const first = view.step.questions[0]?.about ?? '';
+  await bench.answer(view, view.step, first);
+  const after = await bench.view();
+  expect(after.step.kind).toBe('weigh');
+  const { readings } = await client.orders.get({ id: bow.orderId });
+  expect(readings.filter(({ struckReason }) => struckReason !== null)).toHaveLength(1);
+  await see(page.getByText(/This first pull is dropped/)).toBeVisible();
+});
+
+test('bites as advised go on until the bench says to sand only, and end above the target', async () => {
+  const { page } = session;
+  const view = await bench.until('sand-only');
+  await see(page.getByText('STOP - SAND ONLY')).toBeVisible();
+  await session.accessible('bench view at sand only');
+  if (view.step.kind !== 'sand-only') throw new Error(view.step.kind);
+  const { forecast } = view.step;
+  // Sanding still takes weight: never so far down that it would end under the target.
+  expect(forecast.endLbf).toBeGreaterThan(45 - 0.5);
+  expect(forecast.weightLbf).toBeLessThan(52);
+  expect(Math.abs(bench.world.trueLbf - forecast.weightLbf)).toBeLessThan(4 * forecast.sdLbf);
+  expect(Math.abs(bench.world.trueTillerIn - (view.tiller?.targetIn ?? 9))).toBeLessThan(1 / 16);
+  expect(session.troubles()).toEqual([]);
+});
