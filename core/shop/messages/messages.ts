@@ -84,6 +84,7 @@ function refuseHeavy(papers: readonly MadePaper[]): void {
 
 /** @see contract.messages.saveFile */
 export async function saveMessageFile(ctx: ShopContext, input: Inputs['saveFile']): Promise<File> {
+  const order = await readOrder(ctx.read, input.orderId);
   refuseWords(input);
   refuseNoAddress(input.toWhom);
   // Made before the transaction: no PDF work while the database waits.
@@ -92,7 +93,6 @@ export async function saveMessageFile(ctx: ShopContext, input: Inputs['saveFile'
   for (const choice of choices) made.push(await makeIssue(ctx, choice));
   refuseHeavy(made);
   const shop = await getShop(ctx);
-  const order = await readOrder(ctx.read, input.orderId);
   const bytes = await mailFile({
     from: shop.email === '' ? null : { name: shop.name, address: shop.email },
     to: input.toWhom,
