@@ -2,7 +2,7 @@ import type { PaperPdf, Party } from './data.ts';
 import { bodyStyle, Flow } from './flow.ts';
 import { fonts } from './fonts.ts';
 import { drawLines, lineHeight, type TextStyle, wrap } from './lines.ts';
-import { firstPriceHead, priceHeadAndFoot, priceMargins } from './price-paper-head.ts';
+import { type PlainHead, plainFirstHead, plainHeadAndFoot, plainMargins } from './plain-head.ts';
 import { makeSheet, quiet } from './sheet.ts';
 import { drawTable } from './table.ts';
 
@@ -29,6 +29,17 @@ export interface PricePaperData {
   /** What the price covers and what this paper is. */
   terms: string[];
 }
+
+const titles = { estimate: 'Estimate', receipt: 'Receipt' };
+const copies = { customer: 'Customer copy', office: 'Office copy' };
+
+const headOf = (data: PricePaperData): PlainHead => ({
+  title: titles[data.kind],
+  number: data.number,
+  made: `${copies[data.copy]}, printed ${data.printedAt.slice(0, 10)}`,
+  shop: data.shop,
+  about: data.customer?.name ?? '',
+});
 
 const labelStyle: TextStyle = { font: fonts.regular, size: 8.5, color: quiet };
 const nameStyle: TextStyle = { font: fonts.semibold, size: 10 };
@@ -122,14 +133,14 @@ function payments(flow: Flow, data: PricePaperData): void {
 export function pricePaperPdf(data: PricePaperData): Promise<PaperPdf> {
   return makeSheet({
     size: data.format,
-    margins: priceMargins,
+    margins: plainMargins,
     title: `${data.number} ${data.kind}`,
     printedAt: data.printedAt,
     trueSize: false,
     data,
     body: (doc, root, shown) => {
       const flow = new Flow(doc, root);
-      firstPriceHead(flow, shown);
+      plainFirstHead(flow, headOf(shown));
       parties(flow, shown);
       priceLines(flow, shown);
       flow.needs(70);
@@ -140,6 +151,6 @@ export function pricePaperPdf(data: PricePaperData): Promise<PaperPdf> {
       flow.y += 8;
       for (const term of shown.terms) flow.para(term);
     },
-    onEveryPage: priceHeadAndFoot,
+    onEveryPage: (doc, shown, page, pages) => plainHeadAndFoot(doc, headOf(shown), page, pages),
   });
 }

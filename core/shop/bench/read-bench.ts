@@ -13,6 +13,7 @@ import { standingPlan } from '../plans/stored.ts';
 import { storedReadings } from '../readings/stored.ts';
 import { type Advice, type AdviceFacts, adviceOf } from './advice.ts';
 import { glassWords } from './glass-checks.ts';
+import { removalParts } from './removal-parts.ts';
 import { lastRemovalOf, type Workdown, type WorkdownRows, workdownOf } from './workdown-of.ts';
 
 type Db = OpenShop['read'];
@@ -44,17 +45,7 @@ export async function workdownRows(
     .orderBy('planned_at')
     .orderBy('id')
     .execute();
-  const ids = removals.map(({ id }) => id);
-  const cuts = await db
-    .selectFrom('removal_cut')
-    .selectAll()
-    .where('removal_id', 'in', ids)
-    .execute();
-  const faces = await db
-    .selectFrom('removal_face')
-    .selectAll()
-    .where('removal_id', 'in', ids)
-    .execute();
+  const { cuts, faces } = await removalParts(db, removals);
   const tillers = await db
     .selectFrom('tiller_reading')
     .selectAll()

@@ -16,6 +16,7 @@ import { note } from '../orders/history.ts';
 import { responseOf } from '../plans/stored.ts';
 import { changedOf, notFound } from '../record.ts';
 import { type Drop, type FaceOff, facesDrop, handSdThou, placesSd } from './removal-drop.ts';
+import { removalParts } from './removal-parts.ts';
 import { cutAt } from './taken-so-far.ts';
 
 type Input = ContractInputs['bench']['remeasure'];
@@ -144,25 +145,11 @@ async function standingRemoval(trx: CommandTransaction, id: string) {
   return { removal, plan };
 }
 
-async function partsOf(trx: CommandTransaction, removalId: string) {
-  const cuts = await trx.db
-    .selectFrom('removal_cut')
-    .selectAll()
-    .where('removal_id', '=', removalId)
-    .execute();
-  const faces = await trx.db
-    .selectFrom('removal_face')
-    .selectAll()
-    .where('removal_id', '=', removalId)
-    .execute();
-  return { cuts, faces };
-}
-
 /** @see contract.bench.remeasure */
 export function remeasure(ctx: ShopContext, input: Input): Promise<Changed> {
   return runCommand(ctx, { id: input.commandId, name: 'bench.remeasure' }, async (trx) => {
     const { removal, plan } = await standingRemoval(trx, input.removalId);
-    const { cuts, faces } = await partsOf(trx, removal.id);
+    const { cuts, faces } = await removalParts(trx.db, [removal]);
     const widths = widthsByCut(cuts, input);
     const thou = thouByFace(faces, input);
     const places = widths.size + thou.size;

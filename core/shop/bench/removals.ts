@@ -1,6 +1,7 @@
 import type { RemovalRecord } from '../../../shared/contract/bench-records.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { RemovalCutRow, RemovalFaceRow, RemovalRow } from '../../storage/tables.ts';
+import { removalParts } from './removal-parts.ts';
 import { storedRemovalWords } from './removal-words.ts';
 
 /** A removal with everything it took, cuts from the fade outwards. */
@@ -21,21 +22,7 @@ export async function storedRemovals(
     .orderBy('planned_at')
     .orderBy('id')
     .execute();
-  const ids = rows.map((row) => row.id);
-  const cuts = await db
-    .selectFrom('removal_cut')
-    .selectAll()
-    .where('removal_id', 'in', ids)
-    .orderBy('limb', 'desc')
-    .orderBy('from_fade_in')
-    .execute();
-  const faces = await db
-    .selectFrom('removal_face')
-    .selectAll()
-    .where('removal_id', 'in', ids)
-    .orderBy('limb', 'desc')
-    .orderBy('face')
-    .execute();
+  const { cuts, faces } = await removalParts(db, rows);
   return rows.map((row) => ({
     ...row,
     cuts: cuts.filter((cut) => cut.removal_id === row.id),

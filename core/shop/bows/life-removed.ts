@@ -1,6 +1,7 @@
 import type { LifeRemoval } from '../../../shared/contract/bow-life.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { RemovalCutRow, RemovalFaceRow, RemovalRow } from '../../storage/tables.ts';
+import { removalParts } from '../bench/removal-parts.ts';
 import { dayOf } from '../day.ts';
 
 /** A removal that counts, with what it took. */
@@ -23,18 +24,7 @@ export async function removalRows(
     .orderBy('planned_at')
     .orderBy('id')
     .execute();
-  const ids = rows.map(({ id }) => id);
-  if (ids.length === 0) return { rows, cuts: [], faces: [] };
-  const cuts = await db
-    .selectFrom('removal_cut')
-    .selectAll()
-    .where('removal_id', 'in', ids)
-    .execute();
-  const faces = await db
-    .selectFrom('removal_face')
-    .selectAll()
-    .where('removal_id', 'in', ids)
-    .execute();
+  const { cuts, faces } = await removalParts(db, rows);
   return { rows, cuts, faces };
 }
 

@@ -2,6 +2,7 @@ import { decimal, inchFraction } from '../../../shared/measure.ts';
 import type { BeforeAfterData } from '../../papers/before-after.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { RemovalCutRow, RemovalFaceRow, RemovalRow } from '../../storage/tables.ts';
+import { removalParts } from '../bench/removal-parts.ts';
 
 /** Everything that was taken off a bow for one order and is not struck out. */
 export interface RemovalRecords {
@@ -19,17 +20,7 @@ export async function removalRecords(shop: OpenShop, orderId: string): Promise<R
     .where('done_at', 'is not', null)
     .orderBy('done_at')
     .execute();
-  const ids = removals.map(({ id }) => id);
-  const cuts = await shop.read
-    .selectFrom('removal_cut')
-    .selectAll()
-    .where('removal_id', 'in', ids)
-    .execute();
-  const faces = await shop.read
-    .selectFrom('removal_face')
-    .selectAll()
-    .where('removal_id', 'in', ids)
-    .execute();
+  const { cuts, faces } = await removalParts(shop.read, removals);
   return { removals, cuts, faces };
 }
 

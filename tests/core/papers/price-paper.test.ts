@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { plainModule } from '../../../core/papers/plain-head.ts';
 import { pricePaperPdf } from '../../../core/papers/price-paper.ts';
-import { priceModule } from '../../../core/papers/price-paper-head.ts';
 import { pricePaperData } from '../../../core/shop/papers/price-paper-data.ts';
 import { addPriceLine } from '../../../core/shop/prices/lines.ts';
 import { recordPayment } from '../../../core/shop/prices/payments.ts';
@@ -18,7 +18,7 @@ import {
 import { decode, figureTexts, pagesOf, placedText, rolesOf, textOf } from './read-back.ts';
 
 const samples = { estimateShortest, estimateSample, receiptSample, receiptLong };
-const quietPt = 10 * priceModule;
+const quietPt = 10 * plainModule;
 
 test.each(
   Object.entries(samples).flatMap(([name, data]) =>
