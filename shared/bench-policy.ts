@@ -6,7 +6,7 @@ const part = between(0, 1, 'Give a part between 0 and 1.');
 const perKind = (value: z.ZodNumber) =>
   z.strictObject({ longbow: value, hybrid: value, recurve: value });
 
-/** How far a reduction may go. Names as the plan's own limits; all defaults are common practice. */
+/** How far a reduction may go. */
 export const planLimits = z.strictObject({
   /** Glass of a face is never left thinner, inches. */
   leastGlassIn: inches(0.12),
@@ -18,11 +18,11 @@ export const planLimits = z.strictObject({
   /** Where along the limb the ratio counts, inches past the fade and short of the nock. */
   ratioFromFadeIn: inches(20),
   ratioShortOfNockIn: inches(20),
-  /** (New over old width)^3 at the weakest cut station. */
+  /** (New over old width)^3 at the weakest cut station: what is left against bending sideways. */
   leastSideStiffness: perKind(part),
   /** A recurve whose hook turns through more is not narrowed, degrees. */
   steepRecurveDeg: between(0, 180, 'Give degrees, 0 to 180.'),
-  /** Less than this off both sides together is no cut, inches. */
+  /** Less than this off both sides together is no cut, inches: a calliper does not tell it. */
   smallestCutIn: inches(0.1),
   /** Part of the present weight from which a drop is noted, confirmed, refused. */
   noteDropPart: part,

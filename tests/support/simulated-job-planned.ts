@@ -3,11 +3,7 @@ import { nextBite } from '../../core/limb/workdown/next-bite.ts';
 import type { BiteMethod } from '../../core/limb/workdown/next-bite-candidate.ts';
 import { biteRules, type NextBiteOptions } from '../../core/limb/workdown/next-bite-forecast.ts';
 import type { BowResponse } from '../../core/limb/workdown/next-bite-response.ts';
-import {
-  type Sanding,
-  sandingAllowances,
-  sandingThatFits,
-} from '../../core/limb/workdown/next-bite-sanding.ts';
+import { sandingAllowances, sandingThatFits } from '../../core/limb/workdown/next-bite-sanding.ts';
 import { remeasured } from '../../core/limb/workdown/remeasured.ts';
 import { removalSdLbf, weighingSd } from '../../core/limb/workdown/spread.ts';
 import { surpriseOf } from '../../core/limb/workdown/surprise.ts';
@@ -18,6 +14,7 @@ import {
   startWorkdown,
   type WorkdownState,
 } from '../../core/limb/workdown/workdown.ts';
+import type { Sanding } from '../../shared/weight-plan.ts';
 import { seededRandom } from './random.ts';
 import {
   arrivalWidths,

@@ -3,7 +3,7 @@ import { type BowRemoval, bowAfter } from '../../core/limb/predict-removal.ts';
 import { type LimbRemoval, nothingTaken } from '../../core/limb/removal.ts';
 import { solveStaticBow } from '../../core/limb/static-bow.ts';
 import { weightAndTiller } from '../../core/limb/workdown/next-bite-response.ts';
-import type { Sanding } from '../../core/limb/workdown/next-bite-sanding.ts';
+import type { Sanding } from '../../shared/weight-plan.ts';
 import { drawIn, type SimulatedBow, segments, spreads, tillerOf } from './simulated-job-bow.ts';
 import { normal } from './simulated-job-normal.ts';
 

@@ -4,7 +4,7 @@ import {
   limbBite,
 } from '../../core/limb/workdown/next-bite-candidate.ts';
 import { type BowResponse, bowResponse } from '../../core/limb/workdown/next-bite-response.ts';
-import type { Sanding } from '../../core/limb/workdown/next-bite-sanding.ts';
+import type { Sanding } from '../../shared/weight-plan.ts';
 import { seededRandom } from './random.ts';
 import { drawIn, type SimulatedBow, simulatedBow } from './simulated-job-bow.ts';
 import { type LimbsNow, limitBroken, refusalOf } from './simulated-job-limits.ts';

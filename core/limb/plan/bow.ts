@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { usualBenchPolicy } from '../../../shared/bench-policy.ts';
 import type { bowKind, construction, facing } from '../../../shared/bows.ts';
 import { refuseField } from '../../../shared/errors.ts';
 import { amoAtNock } from '../draw-length.ts';
@@ -35,8 +36,9 @@ export interface FinishingAllowance {
 }
 
 /** Common practice; the shop's closed jobs replace them. */
-export const fullStrip: FinishingAllowance = { meanThou: 1.4, sdThou: 0.6 };
-export const finalSandingOnly: FinishingAllowance = { meanThou: 0.6, sdThou: 0.3 };
+export const fullStrip: FinishingAllowance = usualBenchPolicy.allowances['full strip'];
+export const finalSandingOnly: FinishingAllowance =
+  usualBenchPolicy.allowances['final sanding only'];
 
 export interface PlanWish {
   /** Present weight at the draw, and how far it may be off (one standard deviation). */

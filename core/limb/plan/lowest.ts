@@ -1,18 +1,12 @@
 import { type Limb, limbs } from '../../../shared/bows.ts';
 import { decimal } from '../../../shared/measure.ts';
+import type { PlanMethod } from '../../../shared/weight-plan.ts';
 import { bans, unitOf } from './methods.ts';
 import { sizeRefusals } from './refusals.ts';
 import { mostUnits, type PlanSetting, trial } from './setting.ts';
 import type { TrialResult } from './tiller-share.ts';
 import type { LowestWeight, MethodOutcome } from './types.ts';
-import {
-  type Amounts,
-  limbWork,
-  noAmounts,
-  type PlanMethod,
-  type UnitOfWork,
-  workOn,
-} from './work.ts';
+import { type Amounts, limbWork, noAmounts, type UnitOfWork, workOn } from './work.ts';
 
 /** Most units on one limb that no limit forbids; null when sanding alone breaks one. */
 function allowedUnits(setting: PlanSetting, limb: Limb, unit: UnitOfWork): number | null {

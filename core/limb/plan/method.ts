@@ -1,3 +1,4 @@
+import type { PlanMethod } from '../../../shared/weight-plan.ts';
 import { failed, type Solved } from '../solved.ts';
 import { modelledPartFor } from './forecast.ts';
 import { bans, unitOf } from './methods.ts';
@@ -7,7 +8,7 @@ import { methodPlan } from './report.ts';
 import { mostUnits, type PlanSetting, trial } from './setting.ts';
 import { shareOut, type TillerShare } from './tiller-share.ts';
 import type { MethodPlan, TotalDrop } from './types.ts';
-import { noAmounts, type PlanMethod } from './work.ts';
+import { noAmounts } from './work.ts';
 
 const outOfMaterial: Refusal = {
   limit: 'material',

@@ -1,10 +1,11 @@
 import { ShopError } from '../../../shared/errors.ts';
 import { decimal } from '../../../shared/measure.ts';
+import { type PlanMethod, planMethods } from '../../../shared/weight-plan.ts';
 import type { PlanBow } from './bow.ts';
 import type { PlanLimits } from './limits.ts';
 import type { Refusal } from './refusals.ts';
 import { type PlanSetting, trial } from './setting.ts';
-import { type PlanMethod, planMethods, type UnitOfWork } from './work.ts';
+import type { UnitOfWork } from './work.ts';
 
 const narrows: readonly PlanMethod[] = ['narrowing', 'mixed'];
 const thins: readonly PlanMethod[] = ['thinning', 'mixed'];

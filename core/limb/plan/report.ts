@@ -1,4 +1,5 @@
 import { type Limb, limbs } from '../../../shared/bows.ts';
+import type { PlanMethod } from '../../../shared/weight-plan.ts';
 import type { BowState } from '../bow.ts';
 import type { LimbProfile } from '../limb-profile.ts';
 import type { MeasuredBow } from '../modelled-bow.ts';
@@ -13,7 +14,7 @@ import { cutStations, narrowestOf, type Refusal, sizeRefusals, weakestOf } from 
 import { checkingSegments, type PlanSetting, workOf } from './setting.ts';
 import { hingesOf, limbStrain, peakOf, strainAlong, strainPlaces } from './strain.ts';
 import type { MethodPlan, StrainPlan, TillerPlan } from './types.ts';
-import { type Amounts, limbWork, type PlanMethod, type UnitOfWork, withSandingOf } from './work.ts';
+import { type Amounts, limbWork, type UnitOfWork, withSandingOf } from './work.ts';
 
 /** A tiller this near its target is on it, inches. */
 const tillerWithinIn = 1 / 64;

@@ -1,4 +1,5 @@
 import type { Limb } from '../../../shared/bows.ts';
+import type { PlanMethod } from '../../../shared/weight-plan.ts';
 import type { CutFace, LimbRemoval } from '../removal.ts';
 import type { Solved } from '../solved.ts';
 import type { WeightForecast } from './forecast.ts';
@@ -6,7 +7,7 @@ import type { PlanLimits } from './limits.ts';
 import type { Densities } from './mass.ts';
 import type { CutStation, Refusal } from './refusals.ts';
 import type { Hinge, StrainChange } from './strain.ts';
-import type { CutShape, PlanMethod } from './work.ts';
+import type { CutShape } from './work.ts';
 
 /** All may be left out. */
 export interface PlanOptions {

@@ -11,10 +11,6 @@ import {
   type SideCut,
 } from '../removal.ts';
 
-/** In the order they are tried: what is gentler on the bow comes first. */
-export const planMethods = ['sanding', 'narrowing', 'thinning', 'mixed', 'belly-scrape'] as const;
-export type PlanMethod = (typeof planMethods)[number];
-
 /** Where a side cut runs along the limb. All common practice. */
 export interface CutShape {
   /** Nothing comes off nearer the fade, inches from it. */

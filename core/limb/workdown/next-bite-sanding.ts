@@ -1,14 +1,19 @@
+import { usualBenchPolicy } from '../../../shared/bench-policy.ts';
 import { ShopError } from '../../../shared/errors.ts';
+import type { Sanding } from '../../../shared/weight-plan.ts';
 import { biteRules } from './next-bite-forecast.ts';
 import type { BowResponse } from './next-bite-response.ts';
 
-/** Off each face by the sanding after the weight work, thousandths (common practice). */
-export const sandingAllowances = {
-  'full strip': { mean: 1.4, sd: 0.6 },
-  'final sanding only': { mean: 0.6, sd: 0.3 },
-} as const;
+const { allowances } = usualBenchPolicy;
 
-export type Sanding = keyof typeof sandingAllowances;
+/** Off each face by the sanding after the weight work, thousandths (common practice). */
+export const sandingAllowances: Record<Sanding, { mean: number; sd: number }> = {
+  'full strip': { mean: allowances['full strip'].meanThou, sd: allowances['full strip'].sdThou },
+  'final sanding only': {
+    mean: allowances['final sanding only'].meanThou,
+    sd: allowances['final sanding only'].sdThou,
+  },
+};
 
 export interface SandingQuestion {
   response: BowResponse;

@@ -3,16 +3,13 @@ import type { BenchLimbWork } from '../../../shared/contract/bench-work.ts';
 import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import { decimal } from '../../../shared/measure.ts';
-import { runCommand } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
-import { passGates } from '../gates/gates.ts';
 import { note } from '../orders/history.ts';
-import { readOrder } from '../orders/order-row.ts';
 import { changedOf } from '../record.ts';
 import { sentenceOf } from './bench-words.ts';
-import { type Bench, readBench } from './read-bench.ts';
+import { onAdvice } from './on-advice.ts';
+import type { Bench } from './read-bench.ts';
 import { insertRemoval } from './record-removal.ts';
-import { refuseOtherAdvice } from './take-bite.ts';
 import type { Workdown } from './workdown-of.ts';
 
 type Input = ContractInputs['bench']['recordSanding'];
@@ -46,23 +43,17 @@ function sandedOf(work: Workdown, thou: { mean: number; sd: number }) {
 
 /** @see contract.bench.recordSanding */
 export function recordSanding(ctx: ShopContext, input: Input): Promise<Result> {
-  return runCommand(ctx, { id: input.commandId, name: 'bench.recordSanding' }, async (trx) => {
-    const order = await readOrder(trx.db, input.orderId);
-    trx.about({ orderId: order.id, bowId: order.bow_id });
-    const bench = await readBench(trx.db, order);
-    refuseOtherAdvice(bench, input.advice);
-    const verdict = passGates(['bite'], bench.gateFacts, ctx.actor.role, input.override);
-    if (!verdict.open) return { outcome: 'refused', orderId: order.id, missing: verdict.missing };
+  return onAdvice(ctx, 'bench.recordSanding', input, async (trx, bench, letPass) => {
     const { work, thou } = dueOf(bench);
     const { works, drop } = sandedOf(work, thou);
     const removal = { method: 'strip' as const, planned: works, done: works, drop };
     const { tool } = input;
     const row = await insertRemoval(trx, ctx, bench, work, { ...removal, tool, note: input.note });
     const expected = row.forecast_lbf === null ? '' : `; ${decimal(row.forecast_lbf)} lb expected`;
-    await note(trx, ctx, order.id, {
+    await note(trx, ctx, bench.order.id, {
       kind: 'removal',
       summary: `Stripped and sanded, about ${decimal(thou.mean, 2)} thou a face${expected}`,
-      reason: verdict.overridden.length > 0 ? (input.override?.reason ?? null) : null,
+      reason: letPass,
     });
     return { outcome: 'recorded', ...changedOf(row) };
   });

@@ -4,16 +4,15 @@ import type { BenchLimbWork } from '../../../shared/contract/bench-work.ts';
 import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import { decimal } from '../../../shared/measure.ts';
-import { type CommandTransaction, runCommand } from '../../storage/commands.ts';
+import type { CommandTransaction } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
-import { passGates } from '../gates/gates.ts';
 import { note } from '../orders/history.ts';
-import { readOrder } from '../orders/order-row.ts';
 import { changedOf } from '../record.ts';
 import { workOfNext } from './advice.ts';
 import { sentenceOf } from './bench-words.ts';
 import { recordedAs } from './bite-method.ts';
-import { type Bench, readBench } from './read-bench.ts';
+import { onAdvice } from './on-advice.ts';
+import type { Bench } from './read-bench.ts';
 import { insertRemoval } from './record-removal.ts';
 import { intendedDrop, type LimbWorks, workWithAmount } from './removal-drop.ts';
 import { removalWords } from './removal-words.ts';
@@ -21,16 +20,6 @@ import type { Workdown } from './workdown-of.ts';
 
 type Input = ContractInputs['bench']['takeBite'];
 type Result = ContractOutputs['bench']['takeBite'];
-
-/** Two hands on one bow, or a reading struck out meanwhile: the card that was followed is no more. */
-export function refuseOtherAdvice(bench: Bench, advice: string): void {
-  if (bench.hash === advice) return;
-  throw new ShopError(
-    'STALE',
-    'The records of this bow changed while the card was shown: look at what comes next before anything more is cut. What is already cut is written down with its own amounts.',
-    { advice: sentenceOf(bench.advice.step) },
-  );
-}
 
 interface Bite {
   work: Workdown;
@@ -83,9 +72,9 @@ async function recordBite(
   ctx: ShopContext,
   bench: Bench,
   input: Input,
-  overridden: boolean,
+  letPass: string | null,
 ): Promise<Result> {
-  const bite = biteOf(bench, overridden);
+  const bite = biteOf(bench, letPass !== null);
   const done = doneOf(bite, input.other);
   const { work, method, planned } = bite;
   const { drop, sd } = intendedDrop(work.response, method, done);
@@ -98,20 +87,14 @@ async function recordBite(
   await note(trx, ctx, bench.order.id, {
     kind: 'removal',
     summary: `${removalWords(method, done)}${forecast}`.slice(0, 1000),
-    reason: overridden ? (input.override?.reason ?? null) : null,
+    reason: letPass,
   });
   return { outcome: 'recorded', ...changedOf(row) };
 }
 
 /** @see contract.bench.takeBite */
 export function takeBite(ctx: ShopContext, input: Input): Promise<Result> {
-  return runCommand(ctx, { id: input.commandId, name: 'bench.takeBite' }, async (trx) => {
-    const order = await readOrder(trx.db, input.orderId);
-    trx.about({ orderId: order.id, bowId: order.bow_id });
-    const bench = await readBench(trx.db, order);
-    refuseOtherAdvice(bench, input.advice);
-    const verdict = passGates(['bite'], bench.gateFacts, ctx.actor.role, input.override);
-    if (!verdict.open) return { outcome: 'refused', orderId: order.id, missing: verdict.missing };
-    return recordBite(trx, ctx, bench, input, verdict.overridden.length > 0);
-  });
+  return onAdvice(ctx, 'bench.takeBite', input, (trx, bench, letPass) =>
+    recordBite(trx, ctx, bench, input, letPass),
+  );
 }

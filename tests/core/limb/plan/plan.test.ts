@@ -5,8 +5,8 @@ import { type MeasuredBow, wholeBowOf } from '../../../../core/limb/modelled-bow
 import { finalSandingOnly, type PlanBow, type PlanWish } from '../../../../core/limb/plan/bow.ts';
 import { planReduction } from '../../../../core/limb/plan/plan.ts';
 import type { MethodPlan, PlanOptions, ReductionPlan } from '../../../../core/limb/plan/types.ts';
-import type { PlanMethod } from '../../../../core/limb/plan/work.ts';
 import { bowAfter, eightTenths, predictRemoval } from '../../../../core/limb/predict-removal.ts';
+import type { PlanMethod } from '../../../../shared/weight-plan.ts';
 import { plainBow, plainWish } from '../../../support/random-plan.ts';
 import { longbow, taperedLimb } from '../../../support/sample-limbs.ts';
 

@@ -4,8 +4,8 @@ import { defaultLimits, type PlanLimits } from '../../../../core/limb/plan/limit
 import { planReduction } from '../../../../core/limb/plan/plan.ts';
 import type { LimitName } from '../../../../core/limb/plan/refusals.ts';
 import type { PlanOptions, ReductionPlan } from '../../../../core/limb/plan/types.ts';
-import type { PlanMethod } from '../../../../core/limb/plan/work.ts';
 import { ShopError } from '../../../../shared/errors.ts';
+import type { PlanMethod } from '../../../../shared/weight-plan.ts';
 import { plainBow, plainWish } from '../../../support/random-plan.ts';
 import { type LimbWishes, longbow } from '../../../support/sample-limbs.ts';
 
