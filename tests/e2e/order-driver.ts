@@ -46,6 +46,8 @@ export class OrderDriver {
   async consent(label: string): Promise<void> {
     await this.follow(label);
     await this.finishAsking(label);
+    // The list grows shorter now: a click on its next item must not meet it while it moves.
+    await this.gone(label);
   }
 
   /** In the open dialog: asks as proposed, then writes down a yes by phone. */
