@@ -6,10 +6,12 @@ import type { Role } from '../../shared/people.ts';
 import type { GoingHome, Stage } from '../../shared/stages.ts';
 import type { AgreementTables } from './agreement-tables.ts';
 import type { BenchTables } from './bench-tables.ts';
+import type { FinishTables } from './finish-tables.ts';
 import type { Flag, Row } from './row.ts';
 
 export type * from './agreement-tables.ts';
 export type * from './bench-tables.ts';
+export type * from './finish-tables.ts';
 
 export interface AddressColumns {
   street: string;
@@ -39,6 +41,9 @@ export interface ShopRow extends Row, AddressColumns {
   marking_round_lbf: number;
   arrow_grains_per_lb: number;
   care_terms: string;
+  rack_slots: number;
+  /** Part of the sprayed finish that ends on slender work. */
+  transfer_efficiency: number;
 }
 
 export interface PersonRow extends Row {
@@ -462,7 +467,7 @@ export interface OrderHistoryRow extends Row {
 }
 
 /** Tables that a command may write, with a history of every row. */
-export interface RecordTables extends BenchTables, AgreementTables {
+export interface RecordTables extends BenchTables, AgreementTables, FinishTables {
   shop: ShopRow;
   person: PersonRow;
   customer: CustomerRow;

@@ -13,7 +13,7 @@ const here = fileURLToPath(new URL('frozen', import.meta.url));
 const frozen = readdirSync(here).filter((name) => name.endsWith('.sqlite'));
 
 /** Steps still in work: they may change until a shop of their schema is frozen. */
-const inWork: readonly number[] = [3, 4];
+const inWork: readonly number[] = [3, 4, 5];
 
 test('every schema that has shipped is frozen', () => {
   const shipped = migrations

@@ -22,6 +22,8 @@ const untilSet = {
   marking_round_lbf: 1,
   arrow_grains_per_lb: 9,
   care_terms: '',
+  rack_slots: 6,
+  transfer_efficiency: 0.25,
 };
 
 type ShopColumns = Omit<ShopRow, 'id' | 'row_version' | 'is_demo' | keyof typeof untilSet>;

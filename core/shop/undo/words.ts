@@ -49,6 +49,17 @@ const nouns: Record<RecordTable, string | null> = {
   price_service: 'service price',
   price_line: 'price line',
   payment: 'payment',
+  consumable: 'consumable',
+  lot: 'lot',
+  stock_move: 'stock move',
+  finish_system: 'finish system',
+  order_finish: 'finish',
+  batch: 'batch',
+  air_reading: 'air reading',
+  spray_session: 'spray session',
+  coat: 'coat',
+  surface_reading: 'surface reading',
+  sanding: 'sanding',
 };
 
 export function nounOf(table: string): string {
