@@ -112,8 +112,15 @@ export const benchStep = z.discriminatedUnion('kind', [
     isLightPass: z.boolean(),
     forecast,
   }),
-  /** STOP - SAND ONLY. `here`: the stripping and sanding is done at this stage and recorded here. */
-  z.object({ kind: z.literal('sand-only'), here: z.boolean(), forecast }),
+  /** STOP - SAND ONLY. */
+  z.object({
+    kind: z.literal('sand-only'),
+    /** The stripping and sanding is done at this stage and recorded here. */
+    here: z.boolean(),
+    forecast,
+    /** Why even the smallest bite is left out; empty where nothing is left for one. */
+    why,
+  }),
   z.object({ kind: z.literal('at-target'), forecast }),
   /** A decision for the customer. */
   z.object({ kind: z.literal('undershot'), byLbf: number, why }),

@@ -28,8 +28,11 @@ export interface Choice {
   cost: number;
 }
 
-/** Tiller may wander by this while it stands well, inches: half its tolerance. */
-const tillerMoves = (rules: BiteRules) => rules.tillerToleranceIn / 2;
+/**
+ * Tiller may stand off its target by this as it would be read, inches: the tolerance, and half of
+ * the 1/64 in that a rule is read to.
+ */
+const tillerMoves = ({ tillerToleranceIn }: BiteRules) => tillerToleranceIn + 1 / 128;
 
 const mostChance = ({ sandingThou }: NextBiteOptions, rules: BiteRules) =>
   sandingThou === null ? rules.lastChanceUnder : rules.chanceUnder;
@@ -56,6 +59,7 @@ function choicesWithin(
       const forecast = forecastOf(options, rules, bite);
       const offAfter = Math.abs(forecast.tillerIn - tiller.targetIn);
       if (forecast.chanceUnder > mostChance(options, rules)) continue;
+      // Within its tolerance it may wander; the next bite, or a light pass, brings it back.
       if (offAfter > Math.max(off, tillerMoves(rules))) continue;
       if (wanted === 'tiller' && !(offAfter < off)) continue;
       const spare = wanted === 'tiller' ? dropLbf : leftLbf - dropLbf;
@@ -74,4 +78,51 @@ export function choicesOf(options: NextBiteOptions, rules: BiteRules, leftLbf: n
   return choicesWithin(options, rules, leftLbf, leftLbf).filter(
     ({ bite }) => bite.upper.steps <= 1 && bite.lower.steps <= 1,
   );
+}
+
+/** The smallest bite and the rule that leaves it out. */
+export interface NoChoice {
+  /** It may end under the target; it spoils the tiller; it takes more than what is left. */
+  of: 'chance' | 'tiller' | 'size';
+  /** What the bite would take off, lbf. */
+  dropLbf: number;
+  forecast: Forecast;
+}
+
+const oneStepEach = [
+  [1, 0],
+  [0, 1],
+  [1, 1],
+] as const;
+
+/**
+ * The bite of one step that takes least, and which rule leaves it out; null where no step of the
+ * method takes anything. For the sentence at the bench: that cutting ends well above the weight
+ * that sanding alone would need is no fault of the bow.
+ */
+export function noChoiceOf(options: NextBiteOptions, rules: BiteRules): NoChoice | null {
+  const { response, method, state, tiller, tracking = { upper: null, lower: null } } = options;
+  const bites = oneStepEach
+    .map(([upper, lower]) =>
+      candidateOf(
+        limbBite(response, method, 'upper', upper, tracking),
+        limbBite(response, method, 'lower', lower, tracking),
+      ),
+    )
+    .filter(({ modelledDrop }) => modelledDrop > 0)
+    .map((bite) => {
+      const dropLbf = state.weightLbf * state.effectiveness * bite.modelledDrop;
+      return { dropLbf, forecast: forecastOf(options, rules, bite) };
+    });
+  const off = Math.max(Math.abs(tiller.nowIn - tiller.targetIn), tillerMoves(rules));
+  const keepTiller = bites.filter(
+    ({ forecast }) => Math.abs(forecast.tillerIn - tiller.targetIn) <= off,
+  );
+  const smallest = (keepTiller.length > 0 ? keepTiller : bites).toSorted(
+    (a, b) => a.dropLbf - b.dropLbf,
+  )[0];
+  if (smallest === undefined) return null;
+  if (keepTiller.length === 0) return { of: 'tiller', ...smallest };
+  const isUnsure = smallest.forecast.chanceUnder > mostChance(options, rules);
+  return { of: isUnsure ? 'chance' : 'size', ...smallest };
 }

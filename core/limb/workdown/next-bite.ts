@@ -1,7 +1,7 @@
 import { refuseField } from '../../../shared/errors.ts';
 import type { BowRemoval } from '../predict-removal.ts';
 import type { LimbBite } from './next-bite-candidate.ts';
-import { type Choice, choicesOf } from './next-bite-choices.ts';
+import { type Choice, choicesOf, type NoChoice, noChoiceOf } from './next-bite-choices.ts';
 import {
   type BiteRules,
   biteRules,
@@ -25,7 +25,9 @@ export interface Bite {
 
 export type NextBite =
   | Bite
-  | { stop: 'sand only' | 'at target'; forecast: Forecast }
+  /** `because`: the rule that leaves out the smallest bite; null where nothing is left for one. */
+  | { stop: 'sand only'; forecast: Forecast; because: NoChoice | null }
+  | { stop: 'at target'; forecast: Forecast }
   /** The weight is not known well enough for the smallest step, and one more weighing would do. */
   | { stop: 'weigh again'; forecast: Forecast }
   /** A decision for the customer. */
@@ -85,9 +87,10 @@ export function nextBite(options: NextBiteOptions): NextBite {
   const last = sandingThou === null;
   const underLbf = targetLbf - forecast.endLbf;
   if (underLbf > rules.toleranceLbf) return { stop: 'undershot', byLbf: underLbf, forecast };
-  const stop = { stop: last ? 'at target' : 'sand only', forecast } as const;
+  const stop = (because: NoChoice | null): NextBite =>
+    last ? { stop: 'at target', forecast } : { stop: 'sand only', forecast, because };
   const leftLbf = -underLbf - (last ? 0 : rules.reserveLbf);
-  if (!(leftLbf > 0)) return stop;
+  if (!(leftLbf > 0)) return stop(null);
   let why: string | null = null;
   for (const choice of choicesOf(options, rules, leftLbf)) {
     const refused = refusedBecause(choice.bite.removal);
@@ -95,5 +98,6 @@ export function nextBite(options: NextBiteOptions): NextBite {
     why ??= refused;
   }
   if (why !== null) return { stop: 'limit', why, forecast };
-  return weighingWouldDo(options, rules, leftLbf) ? { stop: 'weigh again', forecast } : stop;
+  if (weighingWouldDo(options, rules, leftLbf)) return { stop: 'weigh again', forecast };
+  return stop(noChoiceOf(options, rules));
 }

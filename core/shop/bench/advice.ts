@@ -139,13 +139,39 @@ function undershotStep(
   return { kind: 'undershot', byLbf: next.byLbf, why };
 }
 
+/** The rule that leaves out the smallest bite, in words; what is left is then taken by light passes. */
+function whySandOnly(next: NextBite, targetLbf: number): string[] {
+  if (next.stop !== 'sand only' || next.because === null) return [];
+  const { of, dropLbf, forecast } = next.because;
+  const bite = `The smallest bite (about ${decimal(dropLbf)} lb)`;
+  const passes = 'Light passes take what sanding leaves.';
+  switch (of) {
+    case 'chance': {
+      const inHundred = Math.max(1, Math.round(forecast.chanceUnder * 100));
+      return [
+        `${bite} would leave ${inHundred} chances in 100 of ending under ${decimal(targetLbf)} lb after sanding.`,
+        passes,
+      ];
+    }
+    case 'tiller':
+      return [`${bite} would take the tiller out of its tolerance.`, passes];
+    case 'size':
+      return [`${bite} takes more than is left before sanding.`, passes];
+  }
+}
+
 /** The stop before or after sanding. */
-function sandingStep(next: NextBite, facts: AdviceFacts, sandings: Sandings): BenchStep {
+function sandingStep(
+  next: NextBite,
+  facts: AdviceFacts,
+  { sandings, targetLbf }: { sandings: Sandings; targetLbf: number },
+): BenchStep {
   const forecast = forecastOf(next);
   if (sandings.toCome === null) return { kind: 'at-target', forecast };
   const { stage } = facts.order;
   const lastHere = stage === 'weight-work' && facts.stripsFirst;
-  return { kind: 'sand-only', here: stage === 'strip-sand' || lastHere, forecast };
+  const why = whySandOnly(next, targetLbf);
+  return { kind: 'sand-only', here: stage === 'strip-sand' || lastHere, forecast, why };
 }
 
 function biteStep(
@@ -160,12 +186,14 @@ function biteStep(
   // What strip & sand is for comes before any light pass, and no bite is taken in between.
   if (stage === 'strip-sand' && sandings.toCome !== null) {
     if (sandings.betweenSandings) return { kind: 'not-at-bench' };
-    return { kind: 'sand-only', here: true, forecast: forecastOf(next) };
+    return { kind: 'sand-only', here: true, forecast: forecastOf(next), why: [] };
   }
   if (next.stop === 'limit') return { kind: 'limit', why: [next.why] };
   if (next.stop === 'weigh again') return { kind: 'weigh-again' };
   const barred = facts.missing.some(({ item }) => item === 'above-target');
-  if (next.stop !== null || barred) return sandingStep(next, facts, sandings);
+  if (next.stop !== null || barred) {
+    return sandingStep(next, facts, { sandings, targetLbf: work.plan.target_lbf });
+  }
   return {
     kind: 'bite',
     method: recordedAs[outcome.method.kind],

@@ -85,5 +85,5 @@ export function outcomeOf(
   const { forecast } = next;
   return next.stop === 'undershot'
     ? { next, method: strokes }
-    : { next: { stop: 'sand only', forecast }, method: strokes };
+    : { next: { stop: 'sand only', forecast, because: null }, method: strokes };
 }

@@ -39,7 +39,7 @@ function stopOf(step: BenchStep, { order, desk }: ReturnType<typeof waysOf>): Se
     case 'plan-does-not-fit':
       return attention('STOP - PLAN AGAIN', step.why, desk);
     case 'sand-only':
-      return step.here ? { kind: 'sand' } : attention('STOP - SAND ONLY', [], order);
+      return step.here ? { kind: 'sand' } : attention('STOP - SAND ONLY', step.why, order);
     case 'at-target':
       return attention('AT TARGET - STOP', [], order);
     case 'undershot':

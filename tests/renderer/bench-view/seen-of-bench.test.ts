@@ -79,7 +79,7 @@ it('tells what was expected only beside a weighing that is saved', () => {
 it.each<[BenchStep, string, 'stop' | 'attention']>([
   [{ kind: 'stop-finding', why: ['lower tip: glass lifts'] }, 'DO NOT STRING OR DRAW', 'stop'],
   [{ kind: 'plan-does-not-fit', why: ['The target changed.'] }, 'STOP - PLAN AGAIN', 'attention'],
-  [{ kind: 'sand-only', here: false, forecast }, 'STOP - SAND ONLY', 'attention'],
+  [{ kind: 'sand-only', here: false, forecast, why: [] }, 'STOP - SAND ONLY', 'attention'],
   [{ kind: 'at-target', forecast }, 'AT TARGET - STOP', 'attention'],
   [{ kind: 'undershot', byLbf: 0.9, why: [] }, 'STOP - THE CUSTOMER DECIDES', 'attention'],
   [{ kind: 'limit', why: ['Width.'] }, 'STOP - NOTHING MORE OFF', 'attention'],
@@ -93,7 +93,7 @@ it('bars the hands with the reasons of the records', () => {
 });
 
 it('records the sanding where it is done', () => {
-  expect(at({ kind: 'sand-only', here: true, forecast }).step).toEqual({ kind: 'sand' });
+  expect(at({ kind: 'sand-only', here: true, forecast, why: [] }).step).toEqual({ kind: 'sand' });
 });
 
 it('sends a bow without a plan to the desk, and one at another stage to its order', () => {
