@@ -43,8 +43,9 @@ export {
   type PredictionOptions,
   predictRemoval,
 } from './predict-removal.ts';
-export { applyRemoval, type LimbRemoval, nothingTaken, type SideCut } from './removal.ts';
+export { applyRemoval, type LimbRemoval, nothingTaken } from './removal.ts';
 export { type Section, type SectionStiffness, sectionStiffness } from './section.ts';
+export type { SideCut } from './side-cut.ts';
 export type { Solved } from './solved.ts';
 export { type StaticBow, type StaticBowOptions, solveStaticBow } from './static-bow.ts';
 export { type Template, type TemplateLimb, templateOffsets } from './template.ts';

@@ -2,6 +2,7 @@ import { refuseField } from '../../shared/errors.ts';
 import type { LimbCurve } from './curve.ts';
 import { monotoneCubic } from './monotone-cubic.ts';
 import { type Layer, sectionStiffness } from './section.ts';
+import { type CutFace, type SideCut, totalCut } from './side-cut.ts';
 
 /** A limb measured square to its length at one place, bare. Inches. */
 export interface LimbStation {
@@ -30,11 +31,20 @@ export interface UnstrungShape {
   recurveFromIn: number;
 }
 
+/** What was cut off the sides since the limb was measured. */
+export interface CutSince {
+  before: LimbProfile;
+  cuts: readonly SideCut[];
+  face: CutFace;
+}
+
 export interface LimbProfile {
   /** Fade to nock along the limb, inches. */
   lengthIn: number;
   /** At least three, rising, inside the limb. */
   stations: readonly LimbStation[];
+  /** Absent on a limb as measured. With it, the edges between the stations are those of the cut. */
+  cut?: CutSince;
   layup: Layup;
   edgeRadiusIn: number;
   unstrung: UnstrungShape;
@@ -99,25 +109,45 @@ export function layersOf(
   return layers;
 }
 
-/** Sizes of the limb anywhere between fade and tip, smooth through the stations. */
-export function sizesOf({ stations }: LimbProfile): (fromFadeIn: number) => LimbStation {
-  const first = stations[0]?.fromFadeIn ?? 0;
-  const last = stations.at(-1)?.fromFadeIn ?? 0;
-  const through = (size: (station: LimbStation) => number) =>
-    monotoneCubic(stations.map((station) => ({ x: station.fromFadeIn, y: size(station) })));
-  const belly = through((station) => station.bellyWidthIn);
-  const back = through((station) => station.backWidthIn);
-  const thickness = through((station) => station.thicknessIn);
-  return (fromFadeIn) => {
-    // Nothing is known past the outermost places; their sizes are kept.
-    const at = Math.min(Math.max(fromFadeIn, first), last);
-    return {
-      fromFadeIn,
-      bellyWidthIn: belly.at(at),
-      backWidthIn: back.at(at),
-      thicknessIn: thickness.at(at),
-    };
+interface Curves {
+  belly(fromFadeIn: number): number;
+  back(fromFadeIn: number): number;
+  thickness(fromFadeIn: number): number;
+}
+
+/**
+ * A new edge is the old one less the cut. A curve through the new widths alone would swing past
+ * both where a cut begins and ends, by a hundredth of an inch at the fade.
+ */
+function curvesOf({ stations, cut }: LimbProfile): Curves {
+  // Nothing is known past the outermost places; their sizes are kept.
+  const through = (size: (station: LimbStation) => number) => {
+    const curve = monotoneCubic(stations.map((one) => ({ x: one.fromFadeIn, y: size(one) })));
+    return (s: number) => curve.at(Math.min(Math.max(s, curve.fromX), curve.toX));
   };
+  const thickness = through((station) => station.thicknessIn);
+  if (cut === undefined) {
+    const belly = through((station) => station.bellyWidthIn);
+    return { belly, back: through((station) => station.backWidthIn), thickness };
+  }
+  const { belly, back } = curvesOf(cut.before);
+  const off = totalCut(cut.cuts);
+  return {
+    belly: cut.face === 'back' ? belly : (s) => belly(s) - off(s),
+    back: cut.face === 'belly' ? back : (s) => back(s) - off(s),
+    thickness,
+  };
+}
+
+/** Sizes of the limb anywhere between fade and tip, smooth through the stations. */
+export function sizesOf(profile: LimbProfile): (fromFadeIn: number) => LimbStation {
+  const { belly, back, thickness } = curvesOf(profile);
+  return (fromFadeIn) => ({
+    fromFadeIn,
+    bellyWidthIn: belly(fromFadeIn),
+    backWidthIn: back(fromFadeIn),
+    thicknessIn: thickness(fromFadeIn),
+  });
 }
 
 /**

@@ -1,16 +1,6 @@
 import { refuseField } from '../../shared/errors.ts';
 import { type LimbProfile, type LimbStation, sizesOf } from './limb-profile.ts';
-import { monotoneCubic } from './monotone-cubic.ts';
-
-/** Width off each side at one place, inches. Left and right as the limb lies, back up, tip away. */
-export interface SideCut {
-  fromFadeIn: number;
-  leftIn: number;
-  rightIn: number;
-}
-
-/** Which face a side cut narrows: both alike, or one more, which trapezes the section. */
-export type CutFace = 'both' | 'back' | 'belly';
+import { type CutFace, type SideCut, totalCut } from './side-cut.ts';
 
 /** What is taken off one limb, or was. Everything that is zero or empty is left alone. */
 export interface LimbRemoval {
@@ -53,16 +43,6 @@ function refuseOddCuts({ cuts, bellyThou, backThou }: LimbRemoval): void {
   }
 }
 
-/** Width off in total at a distance from the fade, inches. */
-function totalCut({ cuts }: LimbRemoval): (fromFadeIn: number) => number {
-  const [first, last] = [cuts[0], cuts.at(-1)];
-  if (first === undefined || last === undefined) return () => 0;
-  const total = (cut: SideCut) => cut.leftIn + cut.rightIn;
-  if (first === last) return (s) => (s === first.fromFadeIn ? total(first) : 0);
-  const curve = monotoneCubic(cuts.map((cut) => ({ x: cut.fromFadeIn, y: total(cut) })));
-  return (s) => (s < first.fromFadeIn || s > last.fromFadeIn ? 0 : curve.at(s));
-}
-
 /** Glass goes first; an all-wood limb loses wood. Never more than the face has. */
 function thinned(glassIn: number, thou: number, name: string): number {
   if (glassIn === 0) return 0;
@@ -80,7 +60,7 @@ export function applyRemoval(profile: LimbProfile, removal: LimbRemoval): LimbPr
   refuseOddCuts(removal);
   const { cuts, face, bellyThou, backThou } = removal;
   const sizes = sizesOf(profile);
-  const cutAt = totalCut(removal);
+  const cutAt = totalCut(cuts);
   const places = new Set(profile.stations.map((station) => station.fromFadeIn));
   for (const cut of cuts) {
     if (cut.fromFadeIn >= 0 && cut.fromFadeIn <= profile.lengthIn) places.add(cut.fromFadeIn);
@@ -101,6 +81,7 @@ export function applyRemoval(profile: LimbProfile, removal: LimbRemoval): LimbPr
   return {
     ...profile,
     stations,
+    ...(cuts.length === 0 ? {} : { cut: { before: profile, cuts, face } }),
     layup: {
       ...layup,
       bellyGlassIn: thinned(layup.bellyGlassIn, bellyThou, 'belly'),

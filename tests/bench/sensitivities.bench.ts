@@ -1,7 +1,8 @@
 import type { WholeBow } from '../../core/limb/bow.ts';
 import { modelledWeight } from '../../core/limb/modelled-bow.ts';
 import { type BowRemoval, predictRemoval } from '../../core/limb/predict-removal.ts';
-import { nothingTaken, type SideCut } from '../../core/limb/removal.ts';
+import { nothingTaken } from '../../core/limb/removal.ts';
+import type { SideCut } from '../../core/limb/side-cut.ts';
 import { solveStaticBow } from '../../core/limb/static-bow.ts';
 import { type LimbWishes, longbow } from '../support/sample-limbs.ts';
 import { straightBow } from '../support/straight-bow.ts';

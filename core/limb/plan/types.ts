@@ -1,6 +1,7 @@
 import type { Limb } from '../../../shared/bows.ts';
 import type { PlanMethod } from '../../../shared/weight-plan.ts';
-import type { CutFace, LimbRemoval } from '../removal.ts';
+import type { LimbRemoval } from '../removal.ts';
+import type { CutFace } from '../side-cut.ts';
 import type { Solved } from '../solved.ts';
 import type { WeightForecast } from './forecast.ts';
 import type { PlanLimits } from './limits.ts';

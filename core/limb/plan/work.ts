@@ -3,13 +3,8 @@ import { ShopError } from '../../../shared/errors.ts';
 import { type LimbProfile, type LimbStation, sizesOf } from '../limb-profile.ts';
 import type { MeasuredBow } from '../modelled-bow.ts';
 import type { BowRemoval } from '../predict-removal.ts';
-import {
-  applyRemoval,
-  type CutFace,
-  type LimbRemoval,
-  nothingTaken,
-  type SideCut,
-} from '../removal.ts';
+import { applyRemoval, type LimbRemoval, nothingTaken } from '../removal.ts';
+import type { CutFace, SideCut } from '../side-cut.ts';
 
 /** Where a side cut runs along the limb. All common practice. */
 export interface CutShape {

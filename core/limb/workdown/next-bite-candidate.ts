@@ -1,5 +1,6 @@
 import type { BowRemoval } from '../predict-removal.ts';
-import { type LimbRemoval, nothingTaken, type SideCut } from '../removal.ts';
+import { type LimbRemoval, nothingTaken } from '../removal.ts';
+import type { SideCut } from '../side-cut.ts';
 import type { BowResponse, Effect, LimbResponse } from './next-bite-response.ts';
 
 /** How the bow is brought down, and the smallest step of it that a hand can do. */

@@ -2,7 +2,8 @@ import { ShopError } from '../../../shared/errors.ts';
 import { type LimbStation, sizesOf } from '../limb-profile.ts';
 import { type MeasuredBow, type MeasuredLimb, wholeBowOf } from '../modelled-bow.ts';
 import { type BowRemoval, bowAfter } from '../predict-removal.ts';
-import { type CutFace, type LimbRemoval, nothingTaken } from '../removal.ts';
+import { type LimbRemoval, nothingTaken } from '../removal.ts';
+import type { CutFace } from '../side-cut.ts';
 import { converged, type Solved } from '../solved.ts';
 import { solveStaticBow } from '../static-bow.ts';
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { sizesOf } from '../../../core/limb/limb-profile.ts';
 import { modelledWeight } from '../../../core/limb/modelled-bow.ts';
 import { type BowRemoval, bowAfter, predictRemoval } from '../../../core/limb/predict-removal.ts';
 import { applyRemoval, nothingTaken } from '../../../core/limb/removal.ts';
@@ -102,6 +103,17 @@ describe('a cut is smooth between its places and nothing past them', () => {
     expect(at(2)?.backWidthIn).toBeCloseTo(widthBefore(2), 12);
     expect(at(24)?.backWidthIn).toBeCloseTo(widthBefore(24), 12);
     expect(at(4)?.backWidthIn).toBeLessThan(widthBefore(4));
+  });
+
+  test('between the places the new edge is the old one less the cut, and nothing where none is', () => {
+    const cuts = [cut(2, 0), cut(3, 0.0625), cut(16, 0.0625), cut(25, 0)];
+    const [was, is] = [profile, applyRemoval(profile, { ...nothingTaken, cuts })].map(sizesOf);
+    const off = (s: number) => (was?.(s).backWidthIn ?? 0) - (is?.(s).backWidthIn ?? 0);
+    for (let s = 0; s <= 2; s += 0.25) expect(off(s)).toBeCloseTo(0, 12);
+    for (let s = 3; s <= 16; s += 0.25) expect(off(s)).toBeCloseTo(0.125, 12);
+    expect(off(2.5)).toBeGreaterThan(0.03);
+    expect(off(2.5)).toBeLessThan(0.095);
+    expect(off(25.5)).toBeCloseTo(0, 12);
   });
 
   test.each([

@@ -23,9 +23,9 @@ import {
   startWorkdown,
   type WorkdownState,
 } from '../../../../core/limb/workdown/workdown.ts';
+import { normal } from '../../../../demo-data/simulated/normal.ts';
 import { seededRandom } from '../../../support/random.ts';
 import { longbow } from '../../../support/sample-limbs.ts';
-import { normal } from '../../../support/simulated-job-normal.ts';
 
 const placesIn = [2, 6, 10, 14, 18, 22, 26];
 /** Full cut from 6 to 14 in, blending out to the fade and to the tip. */

@@ -2,12 +2,12 @@ import { expect, test } from 'vitest';
 import type { LimbProfile } from '../../../../core/limb/limb-profile.ts';
 import { nothingTaken } from '../../../../core/limb/removal.ts';
 import { weighingSd } from '../../../../core/limb/workdown/spread.ts';
+import { JobWorld, slopesOf } from '../../../../demo-data/simulated/job-world.ts';
 import { seededRandom } from '../../../support/random.ts';
 import { simulatedJob } from '../../../support/simulated-job.ts';
 import { bars, countOf, missedBars } from '../../../support/simulated-job-count.ts';
 import { naiveJob } from '../../../support/simulated-job-naive.ts';
 import { plannedJob } from '../../../support/simulated-job-planned.ts';
-import { JobWorld, slopesOf } from '../../../support/simulated-job-world.ts';
 
 const jobs = 300;
 

@@ -8,8 +8,8 @@ import {
   unknownEffectiveness,
   weightSdLbf,
 } from '../../../../core/limb/workdown/workdown.ts';
+import { normal } from '../../../../demo-data/simulated/normal.ts';
 import { seededRandom } from '../../../support/random.ts';
-import { normal } from '../../../support/simulated-job-normal.ts';
 
 const start = { weightLbf: 50, weightSdLbf: 1, effectiveness: { mean: 1, sd: 0.2 } };
 
