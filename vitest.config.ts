@@ -40,7 +40,9 @@ export default defineConfig({
           include: ['tests/e2e/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 60_000,
-          fileParallelism: false,
+          // Every file starts a program, a folder and a browser of its own.
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
         },
       },
     ],

@@ -16,6 +16,7 @@ import { seeded } from './seeded.ts';
 import { Chronicle, type Hand } from './story/chronicle.ts';
 import { type Cast, Job } from './story/job.ts';
 import { PictureBook } from './story/picture-book.ts';
+import { storesStory } from './story/stores.ts';
 import { tellInOrder } from './story/tell.ts';
 import { walk } from './story/walk.ts';
 
@@ -136,7 +137,7 @@ function wantedPictures(): (readonly [Subject, DemoBow])[] {
 }
 
 /**
- * Fills an empty shop with the demo: people, bows, and the last months of thirty orders, all of it
+ * Fills an empty shop with the demo: people, bows, and the last months of 37 orders, all of it
  * through the same commands as the screens, as different people, at the instants it happened.
  * Takes some ten seconds; the same for the same day, except for ids.
  */
@@ -159,7 +160,7 @@ export async function furnishDemo(shop: OpenShop, options: FurnishOptions): Prom
     if (bow === undefined) throw new Error(`no such bow: ${plan.bow}`);
     return walk(new Job(cast, plan, bow));
   });
-  await tellInOrder(chronicle, jobs, progressOf(chronicle, options));
+  await tellInOrder(chronicle, [storesStory(chronicle), ...jobs], progressOf(chronicle, options));
   await options.onProgress(1, 'The demo shop is ready.');
 }
 

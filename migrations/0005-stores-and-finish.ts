@@ -29,6 +29,7 @@ CREATE TABLE lot (
   id TEXT PRIMARY KEY,
   consumable_id TEXT NOT NULL REFERENCES consumable (id),
   number TEXT NOT NULL,
+  barcode TEXT NOT NULL UNIQUE,
   received_on TEXT NOT NULL,
   expires_on TEXT,
   opened_on TEXT,

@@ -9,12 +9,16 @@ import { BoardScreen } from './screens/board/board-screen.tsx';
 import { BowScreen } from './screens/bows/bow-screen.tsx';
 import { CustomerScreen } from './screens/customers/customer-screen.tsx';
 import { CustomersScreen } from './screens/customers/customers-screen.tsx';
+import { FinishRoomScreen } from './screens/finish-room/finish-room-screen.tsx';
 import { IntakePage } from './screens/intake/intake-page.tsx';
 import { OrderPage } from './screens/orders/order-page.tsx';
 import { OwnerScreen } from './screens/owner/owner-screen.tsx';
 import { PapersScreen } from './screens/papers/papers-screen.tsx';
 import { SettingsScreen } from './screens/settings/settings-screen.tsx';
 import { StartUp } from './screens/start-up/start-up.tsx';
+import { ConsumableScreen, LotScreen } from './screens/stores/consumable-screen.tsx';
+import { ShoppingScreen } from './screens/stores/shopping-screen.tsx';
+import { StoresScreen } from './screens/stores/stores-screen.tsx';
 import { TodayScreen } from './screens/today/today-screen.tsx';
 import { UnknownScreen } from './screens/unknown-screen.tsx';
 import { UnpackingPage } from './screens/unpacking/unpacking-page.tsx';
@@ -53,6 +57,17 @@ function Screens() {
       </Route>
       <Route path="/weight-bench/order/:id">{({ id }) => <OrderDesk key={id} id={id} />}</Route>
       <Route path="/weight-bench/bow/:id">{({ id }) => <BowDesk key={id} id={id} />}</Route>
+      <Route path="/stores">
+        <StoresScreen />
+      </Route>
+      <Route path="/stores/shopping">
+        <ShoppingScreen />
+      </Route>
+      <Route path="/stores/lot/:id">{({ id }) => <LotScreen key={id} id={id} />}</Route>
+      <Route path="/stores/:id">{({ id }) => <ConsumableScreen key={id} id={id} />}</Route>
+      <Route path="/finish-room">
+        <FinishRoomScreen />
+      </Route>
       <Route path="/papers">
         <PapersScreen />
       </Route>

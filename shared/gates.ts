@@ -25,6 +25,7 @@ export const sections = [
   'weighings',
   'consents',
   'inscription',
+  'finish',
   'undershoot',
   'incidents',
   'final-check',

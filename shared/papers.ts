@@ -4,6 +4,8 @@ import { z } from './zod.ts';
 export const paperKinds = [
   'work-order',
   'shipping-tag',
+  'return-tag',
+  'customs-note',
   'estimate',
   'receipt',
   'inscription-proof',
@@ -13,6 +15,9 @@ export const paperKinds = [
   'before-after',
   'care-card',
   'packing-list',
+  'shelf-label',
+  'lot-label',
+  'mix-card',
 ] as const;
 export const paperKind = z.enum(paperKinds);
 export type PaperKind = (typeof paperKinds)[number];
@@ -109,6 +114,36 @@ export const paperChoices: Record<PaperKind, PaperChoices> = {
     formats: tags,
     copies: ['parcel', 'office'],
     about: 'order',
+  },
+  'return-tag': {
+    label: 'Return tag',
+    formats: tags,
+    copies: ['parcel'],
+    about: 'order',
+  },
+  'customs-note': {
+    label: 'Customs note',
+    formats: sheets,
+    copies: ['parcel', 'office'],
+    about: 'order',
+  },
+  'shelf-label': {
+    label: 'Shelf label',
+    formats: ['label'],
+    copies: ['bench'],
+    about: 'consumable',
+  },
+  'lot-label': {
+    label: 'Lot label',
+    formats: ['label'],
+    copies: ['bench'],
+    about: 'lot',
+  },
+  'mix-card': {
+    label: 'Mix card',
+    formats: sheets,
+    copies: ['bench'],
+    about: 'batch',
   },
 };
 

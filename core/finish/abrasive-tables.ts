@@ -1,8 +1,4 @@
-/**
- * P: the European scale (FEPA 43, ISO 6344). CAMI: the American one (ANSI B74.18). The same number
- * means another size on each from 240 up.
- */
-export type GritScale = 'P' | 'CAMI';
+import type { GritScale } from '../../shared/grit.ts';
 
 export type GritTableId = 'reprint' | 'chart' | 'dictionary' | 'range-ends';
 

@@ -1,23 +1,14 @@
 import { refuseField } from '../../shared/errors.ts';
-import { decimal } from '../../shared/measure.ts';
-import { type GritScale, type GritTableId, gritTables } from './abrasive-tables.ts';
+import { type Grit, type GritScale, gritText, gritWithSize } from '../../shared/grit.ts';
+import { type GritTableId, gritTables } from './abrasive-tables.ts';
 
-/** A grit as it is printed on the back of the sheet. The number alone says nothing. */
-export interface Grit {
-  grit: number;
-  scale: GritScale;
-}
+export { type Grit, gritText, gritWithSize };
 
 export interface Abrasive extends Grit {
   /** Average grain size, micrometres. */
   micrometres: number;
   /** Table the size was read from. */
   table: GritTableId;
-}
-
-/** `P320` or `CAMI 320`. */
-export function gritText({ grit, scale }: Grit): string {
-  return scale === 'P' ? `P${grit}` : `CAMI ${grit}`;
 }
 
 /**
@@ -54,9 +45,4 @@ export function gritsOf(scale: GritScale): Abrasive[] {
 export function nearestOn(scale: GritScale, { micrometres }: Abrasive): Abrasive {
   const distance = (each: Abrasive) => Math.abs(Math.log(each.micrometres / micrometres));
   return gritsOf(scale).reduce((best, each) => (distance(each) < distance(best) ? each : best));
-}
-
-/** `P320 (46.2 µm)`. */
-export function gritWithSize(each: Abrasive): string {
-  return `${gritText(each)} (${decimal(each.micrometres)} µm)`;
 }

@@ -46,6 +46,25 @@ import { recordEntry, strikeOutEntry } from '../shop/entries/entries.ts';
 import { recordFinalCheck } from '../shop/final-check/record.ts';
 import { findAnything } from '../shop/find/find.ts';
 import { addFinding, resolveFinding } from '../shop/findings/findings.ts';
+import { listAir, lookAtAir, recordAir, strikeOutAir } from '../shop/finish/air.ts';
+import { discardBatch, listBatches } from '../shop/finish/batches.ts';
+import { chooseFinish } from '../shop/finish/choose.ts';
+import { listClocks } from '../shop/finish/list-clocks.ts';
+import { mixBatch } from '../shop/finish/mix.ts';
+import { planMix } from '../shop/finish/mix-plan.ts';
+import { orderFinishNow } from '../shop/finish/order-finish.ts';
+import { editFinishPolicy, finishPolicy } from '../shop/finish/policy.ts';
+import { finishRoom } from '../shop/finish/room.ts';
+import { recordGrit, strikeOutGrit } from '../shop/finish/sandings.ts';
+import { lookAtSession, spray } from '../shop/finish/spray.ts';
+import { strikeOutCoat } from '../shop/finish/strike-coat.ts';
+import { readSurface } from '../shop/finish/surfaces.ts';
+import {
+  addFinishSystem,
+  checkFinishSheet,
+  editFinishSystem,
+  listFinishSystems,
+} from '../shop/finish/systems.ts';
 import { editIncident, recordIncident, settleIncident } from '../shop/incidents/incidents.ts';
 import { setLayout } from '../shop/inscriptions/layout.ts';
 import { markingPolicy, setMarkingPolicy } from '../shop/inscriptions/policy.ts';
@@ -89,6 +108,13 @@ import { addPerson, editPerson, listPeople } from '../shop/setup/people.ts';
 import { editShop, getShop, openShop } from '../shop/setup/shop.ts';
 import { assessShipment } from '../shop/shipments/assess.ts';
 import { editShipment, recordShipment, strikeOutShipment } from '../shop/shipments/shipments.ts';
+import { addConsumable, editConsumable, noteOrdered } from '../shop/stores/consumables.ts';
+import { bookBack, countLot, discardFromLot } from '../shop/stores/corrections.ts';
+import { getConsumable } from '../shop/stores/detail.ts';
+import { issueStock, wouldIssue } from '../shop/stores/issue.ts';
+import { listGrits, listStores, shoppingList } from '../shop/stores/list.ts';
+import { editLot, getLot, openLot } from '../shop/stores/lots.ts';
+import { receiveLots } from '../shop/stores/receive.ts';
 import { addTask, changeTask, finishTask, reopenTask } from '../shop/tasks/tasks.ts';
 import { getToday } from '../shop/today/today.ts';
 import { proposeUndershoot, strikeOutUndershoot } from '../shop/undershoot/undershoot.ts';
@@ -507,6 +533,38 @@ export const router = os.router({
       strikeOutPayment(context.signedOn(), input),
     ),
   },
+  stores: {
+    list: os.stores.list.handler(({ context }) => listStores(context.signedOn())),
+    get: os.stores.get.handler(({ context, input }) => getConsumable(context.signedOn(), input.id)),
+    lot: os.stores.lot.handler(({ context, input }) => getLot(context.signedOn(), input.id)),
+    shoppingList: os.stores.shoppingList.handler(({ context }) => shoppingList(context.signedOn())),
+    grits: os.stores.grits.handler(() => listGrits()),
+    wouldIssue: os.stores.wouldIssue.handler(({ context, input }) =>
+      wouldIssue(context.signedOn(), input),
+    ),
+    addConsumable: os.stores.addConsumable.handler(({ context, input }) =>
+      addConsumable(context.signedOn(), input),
+    ),
+    editConsumable: os.stores.editConsumable.handler(({ context, input }) =>
+      editConsumable(context.signedOn(), input),
+    ),
+    noteOrdered: os.stores.noteOrdered.handler(({ context, input }) =>
+      noteOrdered(context.signedOn(), input),
+    ),
+    receive: os.stores.receive.handler(({ context, input }) =>
+      receiveLots(context.signedOn(), input),
+    ),
+    editLot: os.stores.editLot.handler(({ context, input }) => editLot(context.signedOn(), input)),
+    openLot: os.stores.openLot.handler(({ context, input }) => openLot(context.signedOn(), input)),
+    issue: os.stores.issue.handler(({ context, input }) => issueStock(context.signedOn(), input)),
+    count: os.stores.count.handler(({ context, input }) => countLot(context.signedOn(), input)),
+    discard: os.stores.discard.handler(({ context, input }) =>
+      discardFromLot(context.signedOn(), input),
+    ),
+    bookBack: os.stores.bookBack.handler(({ context, input }) =>
+      bookBack(context.signedOn(), input),
+    ),
+  },
   tasks: {
     add: os.tasks.add.handler(({ context, input }) => addTask(context.signedOn(), input)),
     change: os.tasks.change.handler(({ context, input }) => changeTask(context.signedOn(), input)),
@@ -519,6 +577,64 @@ export const router = os.router({
   undo: {
     undo: os.undo.undo.handler(({ context, input }) => undoCommand(context.signedOn(), input)),
     recent: os.undo.recent.handler(({ context, input }) => recentlyDone(context.signedOn(), input)),
+  },
+  finish: {
+    systems: os.finish.systems.handler(({ context, input }) =>
+      listFinishSystems(context.signedOn(), input),
+    ),
+    checkSheet: os.finish.checkSheet.handler(({ input }) => checkFinishSheet(input)),
+    addSystem: os.finish.addSystem.handler(({ context, input }) =>
+      addFinishSystem(context.signedOn(), input),
+    ),
+    editSystem: os.finish.editSystem.handler(({ context, input }) =>
+      editFinishSystem(context.signedOn(), input),
+    ),
+    policy: os.finish.policy.handler(({ context }) => finishPolicy(context.signedOn().read)),
+    editPolicy: os.finish.editPolicy.handler(({ context, input }) =>
+      editFinishPolicy(context.signedOn(), input),
+    ),
+    choose: os.finish.choose.handler(({ context, input }) =>
+      chooseFinish(context.signedOn(), input),
+    ),
+    order: os.finish.order.handler(({ context, input }) =>
+      orderFinishNow(context.signedOn(), input.orderId),
+    ),
+    lookAtAir: os.finish.lookAtAir.handler(({ context, input }) =>
+      lookAtAir(context.signedOn(), input),
+    ),
+    recordAir: os.finish.recordAir.handler(({ context, input }) =>
+      recordAir(context.signedOn(), input),
+    ),
+    strikeOutAir: os.finish.strikeOutAir.handler(({ context, input }) =>
+      strikeOutAir(context.signedOn(), input),
+    ),
+    airReadings: os.finish.airReadings.handler(({ context }) => listAir(context.signedOn())),
+    planMix: os.finish.planMix.handler(({ context, input }) => planMix(context.signedOn(), input)),
+    mix: os.finish.mix.handler(({ context, input }) => mixBatch(context.signedOn(), input)),
+    discardBatch: os.finish.discardBatch.handler(({ context, input }) =>
+      discardBatch(context.signedOn(), input),
+    ),
+    batches: os.finish.batches.handler(({ context }) => listBatches(context.signedOn())),
+    lookAtSession: os.finish.lookAtSession.handler(({ context, input }) =>
+      lookAtSession(context.signedOn(), input),
+    ),
+    spray: os.finish.spray.handler(({ context, input }) => spray(context.signedOn(), input)),
+    strikeOutCoat: os.finish.strikeOutCoat.handler(({ context, input }) =>
+      strikeOutCoat(context.signedOn(), input),
+    ),
+    readSurface: os.finish.readSurface.handler(({ context, input }) =>
+      readSurface(context.signedOn(), input),
+    ),
+    recordSanding: os.finish.recordSanding.handler(({ context, input }) =>
+      recordGrit(context.signedOn(), input),
+    ),
+    strikeOutSanding: os.finish.strikeOutSanding.handler(({ context, input }) =>
+      strikeOutGrit(context.signedOn(), input),
+    ),
+    room: os.finish.room.handler(({ context }) => finishRoom(context.signedOn())),
+  },
+  clocks: {
+    list: os.clocks.list.handler(({ context }) => listClocks(context.signedOn())),
   },
   find: os.find.handler(({ context, input }) => findAnything(context.signedOn(), input.text)),
 });

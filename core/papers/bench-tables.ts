@@ -6,6 +6,7 @@ import { lineHeight, wrap } from './lines.ts';
 import { octagon, triangle } from './marks.ts';
 import { artifact, stopBrick } from './sheet.ts';
 import { drawTable } from './table.ts';
+import { drawWorkPlan, planHeading } from './work-order-plan.ts';
 
 /** Room for a pencil in a gloved hand, points (8.8 mm). */
 const penRow = 25;
@@ -95,24 +96,41 @@ function stopReminder(flow: Flow): void {
   flow.para('Not before the stop finding on page 1 is resolved.', style, cautionIndent);
 }
 
+/** What must be read before the first stroke; the stop reminder first. */
+function mind(flow: Flow, data: WorkOrderData): void {
+  if (data.stopFindings.length > 0) stopReminder(flow);
+  drawCautions(flow, data.cautions);
+}
+
+function mindHeight(flow: Flow, data: WorkOrderData): number {
+  return cautionsHeight(flow, data.cautions) + (data.stopFindings.length > 0 ? 20 : 0);
+}
+
 /**
- * Blanks for what is measured at the bench, with the cautions on the same page where they fit.
+ * The plan to cut by and blanks for what is measured at the bench. The cautions stand once, before
+ * the first table to work from, on the same page where they fit.
  * Without a target weight there are no bites to plan.
  */
 export function drawBenchTables(flow: Flow, data: WorkOrderData): void {
+  const { plan } = data;
+  if (plan !== null) {
+    planHeading(flow, plan, mindHeight(flow, data));
+    mind(flow, data);
+    drawWorkPlan(flow, plan);
+  }
   const cutting = data.order.target !== null;
   const rows = cutting ? bites.length : 2;
-  const stop = data.stopFindings.length > 0;
-  const keep = cautionsHeight(flow, data.cautions) + rows * penRow + 60 + (stop ? 20 : 0);
+  const above = plan === null ? mindHeight(flow, data) : 0;
+  const keep = above + rows * penRow + 60;
   flow.heading(cutting ? 'Bites' : 'Weighing', Math.min(keep, flow.pageRoom - 60));
-  if (stop) stopReminder(flow);
-  drawCautions(flow, data.cautions);
+  if (plan === null) mind(flow, data);
   if (!cutting) {
     drawWeighing(flow);
     return;
   }
   flow.para('After each bite: re-round the edges, look at the glass, flex, read tiller, weigh.');
   drawBites(flow);
+  if (plan !== null && plan.doesNotFit.length === 0) return;
   flow.heading('Limb width at each station', 7 * penRow + 30);
   drawWidths(flow, data.stations ?? []);
 }

@@ -9,7 +9,10 @@ function shortName(name: string): string {
 
 /** What this copy may show. The bench copy loses the rest here, before any of it is drawn. */
 export function forCopy(data: WorkOrderData): WorkOrderData {
-  if (data.copy === 'office' || data.customer === null) return data;
-  const customer = { name: shortName(data.customer.name), lines: [], phone: '', email: '' };
-  return { ...data, customer };
+  if (data.copy === 'office') return data;
+  const customer =
+    data.customer === null
+      ? null
+      : { name: shortName(data.customer.name), lines: [], phone: '', email: '' };
+  return { ...data, customer, price: null };
 }

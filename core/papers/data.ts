@@ -1,4 +1,6 @@
 import type { StripFacts } from '../../shared/weight-strip.ts';
+import type { PriceTables } from './price-tables.ts';
+import type { WorkOrderPlan } from './work-order-plan.ts';
 
 /** A finished paper. */
 export interface PaperPdf {
@@ -52,7 +54,6 @@ export interface WorkOrderData {
     services: string[];
     target: string | null;
     tiller: string;
-    inscription: string;
     /** What the customer may read; private notes never reach a paper. */
     notes: string;
     hold: string | null;
@@ -72,6 +73,14 @@ export interface WorkOrderData {
   cautions: string[];
   /** Places along the limb to measure width at, as written on the limb; blanks where unknown. */
   stations?: string[];
+  /** null: no weight plan is accepted. */
+  plan: WorkOrderPlan | null;
+  /** Lines, where and how; empty where nothing is to be written on the bow. */
+  lettering: [string, string][];
+  /** What is on record of the finish, blanks for the rest; empty where none goes on. */
+  finish: [string, string][];
+  /** Only the office copy says what it costs; null: no price is set. */
+  price: PriceTables | null;
   stages: StageLine[];
 }
 
@@ -88,8 +97,6 @@ export interface ShippingTagData {
   contents: string | null;
   /** Carrier, service and tracking as recorded, or null. */
   carrier: string | null;
-  /** A stop finding is open: the tag forbids stringing and drawing. */
-  unsafe: boolean;
   declaredValue: string | null;
   box: string | null;
 }

@@ -18,6 +18,8 @@ export interface FitRequest {
   sizes: readonly number[];
   /** What the refusal calls this text. */
   name: string;
+  /** What it calls the paper. */
+  paper: string;
 }
 
 /**
@@ -36,7 +38,7 @@ export function fitText(doc: Doc, request: FitRequest): FittedText {
   }
   throw new ShopError(
     'UNPRINTABLE',
-    `The ${request.name} is too long for the shipping tag: shorten it.`,
+    `The ${request.name} is too long for the ${request.paper}: shorten it.`,
     { field: request.name },
   );
 }

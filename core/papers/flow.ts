@@ -4,6 +4,8 @@ import { type Doc, type Element, type ElementOptions, element } from './pdfkit-g
 import { artifact, quiet } from './sheet.ts';
 
 export const bodyStyle: TextStyle = { font: fonts.regular, size: 10 };
+/** Paragraphs of so many lines are not cut where a page ends. */
+const wholeLines = 3;
 const headingStyle: TextStyle = { font: fonts.bold, size: 12 };
 
 /** One column that runs down the pages, each block tagged. Lengths in points. */
@@ -90,12 +92,15 @@ export class Flow {
     const lines = wrap(this.doc, text, this.width - indent, style);
     if (lines.length === 0) return;
     const step = lineHeight(style);
-    this.needs(Math.min(lines.length, 2) * step);
+    this.needs((lines.length <= wholeLines ? lines.length : 2) * step);
     const item = element(this.doc, 'P');
     this.root.add(item);
     let at = 0;
     while (at < lines.length) {
-      const fits = Math.max(1, Math.floor(this.room / step));
+      const rest = lines.length - at;
+      const room = Math.max(1, Math.floor(this.room / step));
+      // Of what is cut, two lines at least stand on either page.
+      const fits = room === rest - 1 && room > 2 ? room - 1 : room;
       const piece = lines.slice(at, at + fits);
       const { y } = this;
       item.add(() => drawLines(this.doc, piece, { x: this.left + indent, y }, style));

@@ -3,12 +3,17 @@ import { type BeforeAfterData, beforeAfterPdf } from './before-after.ts';
 import { type BowLabelData, bowLabelPdf } from './bow-label.ts';
 import { type CareCardData, careCardPdf } from './care-card.ts';
 import { type ConsentFormData, consentFormPdf } from './consent-form.ts';
+import { type CustomsNoteData, customsNotePdf } from './customs-note.ts';
 import type { PaperPdf, ShippingTagData, WorkOrderData } from './data.ts';
 import { type InscriptionProofData, inscriptionProofPdf } from './inscription-proof.ts';
+import { type LotLabelData, lotLabelPdf } from './lot-label.ts';
+import { type MixCardData, mixCardPdf } from './mix-card.ts';
 import { markingTemplatePdf } from './marking-template.ts';
 import type { MarkingTemplateData } from './marking-template-data.ts';
 import { type PackingListData, packingListPdf } from './packing-list.ts';
 import { type PricePaperData, pricePaperPdf } from './price-paper.ts';
+import { type ReturnTagData, returnTagPdf } from './return-tag.ts';
+import { type ShelfLabelData, shelfLabelPdf } from './shelf-label.ts';
 import { shippingTagPdf } from './shipping-tag.ts';
 import { workOrderPdf } from './work-order.ts';
 
@@ -16,6 +21,8 @@ import { workOrderPdf } from './work-order.ts';
 export interface PaperData {
   'work-order': WorkOrderData;
   'shipping-tag': ShippingTagData;
+  'return-tag': ReturnTagData;
+  'customs-note': CustomsNoteData;
   estimate: PricePaperData;
   receipt: PricePaperData;
   'inscription-proof': InscriptionProofData;
@@ -25,6 +32,9 @@ export interface PaperData {
   'before-after': BeforeAfterData;
   'care-card': CareCardData;
   'packing-list': PackingListData;
+  'shelf-label': ShelfLabelData;
+  'lot-label': LotLabelData;
+  'mix-card': MixCardData;
 }
 
 /** One paper to make. */
@@ -36,6 +46,8 @@ export interface PaperJob<Kind extends PaperKind = PaperKind> {
 const drawers: { [Kind in PaperKind]: (data: PaperData[Kind]) => Promise<PaperPdf> } = {
   'work-order': workOrderPdf,
   'shipping-tag': shippingTagPdf,
+  'return-tag': returnTagPdf,
+  'customs-note': customsNotePdf,
   estimate: pricePaperPdf,
   receipt: pricePaperPdf,
   'inscription-proof': inscriptionProofPdf,
@@ -45,6 +57,9 @@ const drawers: { [Kind in PaperKind]: (data: PaperData[Kind]) => Promise<PaperPd
   'before-after': beforeAfterPdf,
   'care-card': careCardPdf,
   'packing-list': packingListPdf,
+  'shelf-label': shelfLabelPdf,
+  'lot-label': lotLabelPdf,
+  'mix-card': mixCardPdf,
 };
 
 /** @throws ShopError UNPRINTABLE */

@@ -16,6 +16,8 @@ const barHeight = 36;
 export interface PlainHead {
   title: string;
   number: string;
+  /** What the number is of, where it is not the order. */
+  numberOf?: string;
   /** Copy and day. */
   made: string;
   shop: Party & { phone: string; email: string };
@@ -67,7 +69,7 @@ export function plainFirstHead(flow: Flow, data: PlainHead): void {
   }
   const { x, width: wide } = bars(doc, number);
   flow.tagged('Figure', () => drawBars(doc, number), {
-    alt: `Barcode of the order number ${number}`,
+    alt: `Barcode of the ${data.numberOf ?? 'order number'} ${number}`,
     bbox: [x, headTop, x + wide, headTop + barHeight],
   });
   flow.tagged('P', () => drawNumber(doc, number));

@@ -3,11 +3,10 @@ import { bodyStyle, Flow } from './flow.ts';
 import { fonts } from './fonts.ts';
 import { drawLines, lineHeight, type TextStyle, wrap } from './lines.ts';
 import { type PlainHead, plainFirstHead, plainHeadAndFoot, plainMargins } from './plain-head.ts';
+import { drawPriceTables, type PriceTables } from './price-tables.ts';
 import { makeSheet, quiet } from './sheet.ts';
-import { drawTable } from './table.ts';
 
-/** Every amount is written out by the caller, so that all papers of an order say the same. */
-export interface PricePaperData {
+export interface PricePaperData extends PriceTables {
   kind: 'estimate' | 'receipt';
   format: 'letter' | 'a4';
   copy: 'customer' | 'office';
@@ -19,13 +18,6 @@ export interface PricePaperData {
   customer: Party | null;
   bow: string;
   work: string;
-  lines: { what: string; quantity: string; each: string; amount: string }[];
-  /** Subtotal, tax and total, as label and amount; the last one is what it comes to. */
-  sums: [string, string][];
-  /** Money that came or went, oldest first. */
-  payments: { on: string; what: string; reference: string; amount: string }[];
-  /** Deposit, received, balance. */
-  open: [string, string][];
   /** What the price covers and what this paper is. */
   terms: string[];
 }
@@ -43,7 +35,6 @@ const headOf = (data: PricePaperData): PlainHead => ({
 
 const labelStyle: TextStyle = { font: fonts.regular, size: 8.5, color: quiet };
 const nameStyle: TextStyle = { font: fonts.semibold, size: 10 };
-const totalStyle: TextStyle = { font: fonts.bold, size: 14 };
 
 function block(flow: Flow, label: string, name: string, lines: readonly string[], at: number) {
   const { doc, y } = flow;
@@ -71,61 +62,6 @@ function parties(flow: Flow, data: PricePaperData): void {
   flow.y = Math.max(...ends) + 4;
 }
 
-function priceLines(flow: Flow, data: PricePaperData): void {
-  flow.heading('Price');
-  drawTable(flow, {
-    columns: [
-      { head: 'What', share: 54 },
-      { head: 'Quantity', share: 12, align: 'right' },
-      { head: 'Each', share: 17, align: 'right' },
-      { head: 'Amount', share: 17, align: 'right' },
-    ],
-    rows: data.lines.map((line) => [line.what, line.quantity, line.each, line.amount]),
-  });
-}
-
-/** Labels and amounts under the amounts of the lines. */
-function amounts(flow: Flow, rows: readonly (readonly [string, string])[]): void {
-  drawTable(flow, {
-    plain: true,
-    gapsAs: 4,
-    columns: [
-      { head: '', share: 83, names: true, align: 'right' },
-      { head: '', share: 17, align: 'right' },
-    ],
-    rows,
-  });
-}
-
-/** What it comes to is the one large figure. */
-function total(flow: Flow, [label, amount]: readonly [string, string]): void {
-  const step = lineHeight(totalStyle);
-  flow.needs(step + 4);
-  const { doc, y, width, left } = flow;
-  flow.tagged('P', () =>
-    drawLines(doc, [`${label}  ${amount}`], { x: left, y, width, align: 'right' }, totalStyle),
-  );
-  flow.y += step + 4;
-}
-
-function payments(flow: Flow, data: PricePaperData): void {
-  if (data.payments.length > 0) {
-    flow.heading('Paid');
-    drawTable(flow, {
-      columns: [
-        { head: 'Date', share: 16 },
-        { head: 'What', share: 33 },
-        { head: 'Reference', share: 34 },
-        { head: 'Amount', share: 17, align: 'right' },
-      ],
-      rows: data.payments.map((each) => [each.on, each.what, each.reference, each.amount]),
-    });
-  }
-  const last = data.open.at(-1);
-  amounts(flow, data.open.slice(0, -1));
-  if (last !== undefined) total(flow, last);
-}
-
 /**
  * Estimate and receipt: one drawing, so that they agree line by line.
  * @throws ShopError UNPRINTABLE
@@ -142,12 +78,7 @@ export function pricePaperPdf(data: PricePaperData): Promise<PaperPdf> {
       const flow = new Flow(doc, root);
       plainFirstHead(flow, headOf(shown));
       parties(flow, shown);
-      priceLines(flow, shown);
-      flow.needs(70);
-      amounts(flow, shown.sums.slice(0, -1));
-      const sum = shown.sums.at(-1);
-      if (sum !== undefined) total(flow, sum);
-      payments(flow, shown);
+      drawPriceTables(flow, shown);
       flow.y += 8;
       for (const term of shown.terms) flow.para(term);
     },

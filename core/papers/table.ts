@@ -20,6 +20,8 @@ export interface TableSpec {
   rows: readonly (readonly string[])[];
   /** Least height of a row, points; rows for the pen need 24 (8.5 mm). */
   rowHeight?: number;
+  /** Least height of a row with a blank in it, points, where the others may be lower. */
+  blankHeight?: number;
   /** Without a head row and without rules: labels and values. */
   plain?: boolean;
   /** Spaces the shares as in a table of this many columns, so that two tables line up. */
@@ -117,7 +119,8 @@ interface Row {
   styles: readonly TextStyle[];
   /** Lines of the tallest cell. */
   count: number;
-  /** Points. */
+  /** Points: at least, and with all its lines. */
+  least: number;
   height: number;
 }
 
@@ -133,13 +136,15 @@ function wrapped(grid: Grid, texts: readonly string[]): Row {
     wrap(flow.doc, texts[i] ?? '', places[i]?.width ?? 0, style),
   );
   const count = Math.max(1, ...cells.map((lines) => lines.length));
-  return { cells, styles, count, height: Math.max(spec.rowHeight ?? 0, count * step + pad) };
+  const hasBlank = spec.columns.some((_, i) => (texts[i] ?? '') === '');
+  const least = Math.max(spec.rowHeight ?? 0, hasBlank ? (spec.blankHeight ?? 0) : 0);
+  return { cells, styles, count, least, height: Math.max(least, count * step + pad) };
 }
 
 /** Lines from `from` that go on this page. Single lines stand low in tall rows, on their rule. */
 function rowPiece(grid: Grid, row: Row, elements: readonly Element[], from: number): number {
   const { flow, spec } = grid;
-  const least = spec.rowHeight ?? 0;
+  const { least } = row;
   const taken = Math.min(Math.max(1, Math.floor((flow.room - pad) / step)), row.count - from);
   const y = flow.y + Math.max(padding.top, row.count === 1 ? least - step - 2 : 0);
   elements.forEach((cell, i) => {

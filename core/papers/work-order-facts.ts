@@ -24,7 +24,7 @@ function workFacts(data: WorkOrderData): [string, string][] {
     ['Promised', order.promisedOn ?? 'no date'],
     ['Stands in', order.stage],
     ['Came with', data.belongings || 'not listed yet'],
-    ['Write on it', order.inscription || 'nothing yet'],
+    ['Write on it', data.lettering.length === 0 ? 'nothing yet' : 'as below, under Lettering'],
   ];
 }
 

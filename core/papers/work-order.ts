@@ -6,6 +6,7 @@ import { bodyStyle, Flow } from './flow.ts';
 import { fonts } from './fonts.ts';
 import { drawLines, lineHeight, type TextStyle, wrap } from './lines.ts';
 import { octagon, triangle } from './marks.ts';
+import { drawPriceTables } from './price-tables.ts';
 import { artifact, makeSheet, quiet, stopBrick } from './sheet.ts';
 import { drawTable } from './table.ts';
 import { drawWeightStrip, weightStripHeight } from './weight-strip.ts';
@@ -107,6 +108,19 @@ function consents(flow: Flow, data: WorkOrderData): void {
   });
 }
 
+function named(flow: Flow, title: string, rows: readonly (readonly [string, string])[]): void {
+  if (rows.length === 0) return;
+  flow.heading(title, Math.min((rows.length + 2) * signRow, 200));
+  drawTable(flow, {
+    columns: [
+      { head: 'What', share: 24, names: true },
+      { head: 'As agreed or recorded', share: 76 },
+    ],
+    rows,
+    blankHeight: signRow,
+  });
+}
+
 function signOff(flow: Flow, data: WorkOrderData): void {
   if (data.stages.length === 0) return;
   flow.heading('Signed off', Math.min(data.stages.length * signRow + 20, 260));
@@ -142,7 +156,10 @@ export function workOrderPdf(data: WorkOrderData): Promise<PaperPdf> {
       weights(flow, shown);
       drawBenchTables(flow, shown);
       weighings(flow, shown);
+      named(flow, 'Lettering', shown.lettering);
+      named(flow, 'Finish', shown.finish);
       consents(flow, shown);
+      if (shown.price !== null) drawPriceTables(flow, shown.price);
       signOff(flow, shown);
     },
     onEveryPage: headAndFoot,

@@ -54,7 +54,8 @@ export function onHandInDate(lots: readonly Lot[], today: string): number {
 /** What never expires sorts last. */
 const noDay = '9999-12-31';
 
-function byExpiry(a: Lot, b: Lot): number {
+/** Order in which lots are used: by their last day, then by the day they came. */
+export function usedBefore(a: Lot, b: Lot): number {
   const key = (lot: Lot) => `${lot.expiresOn ?? noDay} ${lot.receivedOn} ${lot.id}`;
   return key(a) < key(b) ? -1 : 1;
 }
@@ -70,7 +71,7 @@ function byExpiry(a: Lot, b: Lot): number {
 export function firstExpiredFirstOut(lots: readonly Lot[], quantity: number, today: string): Issue {
   refuseUnlessAboveZero('quantity', quantity, 'The amount to take');
   const holding = lots.filter((lot) => lot.onHand > 0);
-  const usable = holding.filter((lot) => !expired(lot, today)).sort(byExpiry);
+  const usable = holding.filter((lot) => !expired(lot, today)).sort(usedBefore);
   const picks: Issue['picks'] = [];
   let missing = quantity;
   for (const lot of usable) {

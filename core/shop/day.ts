@@ -9,6 +9,12 @@ export function dayOf(instant: string): string {
   return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
 }
 
+/** `2026-03-02 14:05` of an instant on the wall clock of the shop, which is where the program runs. */
+export function wallTimeOf(instant: string): string {
+  const at = new Date(instant);
+  return `${dayOf(instant)} ${two(at.getHours())}:${two(at.getMinutes())}`;
+}
+
 /** The day so many days later; calendar days, so that no change of the clocks gets in the way. */
 export function addDays(day: string, days: number): string {
   const at = new Date(`${day}T00:00:00Z`);

@@ -32,7 +32,10 @@ export interface ConsumableRow extends Row {
 
 export interface LotRow extends Row {
   consumable_id: string;
+  /** As printed on it; empty where none is. */
   number: string;
+  /** Of the shop's own label: `L` and digits. */
+  barcode: string;
   received_on: string;
   expires_on: string | null;
   opened_on: string | null;

@@ -60,7 +60,8 @@ export const finishingOff: readonly Plan[] = [
     cameBy: 'web form',
     target: [36, 28],
     belongings: ['String', 'Sock'],
-    weights: { arrival: 41.2, bites: [38.9, 37.6], sanded: 36.3 },
+    weights: { arrival: 41.2 },
+    reckoned: { measured: 'bare' },
     airNotRead: 'The meter had no battery; the room stood at 68 F and dry all week.',
   },
   {
@@ -183,7 +184,8 @@ export const finishingOff: readonly Plan[] = [
     cameBy: 'web form',
     target: [43, 28],
     belongings: ['String', 'Sock', 'Stringer'],
-    weights: { arrival: 48.3, bites: [46.1, 44.8], sanded: 43.4 },
+    weights: { arrival: 48.3 },
+    reckoned: { measured: 'bare' },
   },
   {
     bow: 'dunlin',

@@ -14,6 +14,7 @@ export const onTheBench: readonly Plan[] = [
     target: [45, 28],
     belongings: ['String', 'Silencers', 'Sock'],
     weights: { arrival: 51.2 },
+    reckoned: { measured: 'bare' },
     privateNotes: 'Here once before for the grip: see the life of the bow.',
     also: {
       agreed: async function* (job) {
@@ -58,7 +59,8 @@ export const onTheBench: readonly Plan[] = [
     cameBy: 'phone',
     target: [48, 28],
     belongings: ['String', 'Rest'],
-    weights: { arrival: 54.2, bites: [51.6, 50.3] },
+    weights: { arrival: 54.2 },
+    reckoned: { measured: 'bare', bites: 2 },
     pictures: ['riser'],
     also: {
       work: (job) => misread(job, 1, 46.9, 'Read at 27 in by mistake: the stop had slipped.'),
@@ -88,7 +90,8 @@ export const onTheBench: readonly Plan[] = [
     target: [38, 28],
     handover: 'collected',
     condition: 'From the rack.',
-    weights: { arrival: 43.6, bites: [41.2, 39.9] },
+    weights: { arrival: 43.6 },
+    reckoned: { measured: 'bare' },
     privateNotes: 'Lighter, for the beginners\u2019 evening.',
     pictures: ['tillering wall'],
     also: {
@@ -112,7 +115,8 @@ export const onTheBench: readonly Plan[] = [
     cameBy: 'mail',
     target: [41, 28],
     belongings: ['String', 'Sock'],
-    weights: { arrival: 46.4, bites: [44.1, 42.7] },
+    weights: { arrival: 46.4 },
+    reckoned: { measured: 'over-finish' },
     findings: [
       {
         grade: 'watch',

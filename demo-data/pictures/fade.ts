@@ -1,7 +1,7 @@
 import { facingOf, maskingTape } from './at-hand.ts';
 import type { BowLook } from './look.ts';
 import { woods } from './materials.ts';
-import { type Point, polyline, sampled, shadow, shape, smooth } from './svg.ts';
+import { grained, type Point, polyline, sampled, shadow, shape, smooth } from './svg.ts';
 
 /** Height of the limb's lower edge (its belly) in a close view of the fade, from the riser out. */
 const bellyAt = (x: number) => 690 - 250 * Math.min(1, Math.max(0, (x + 60) / 780)) ** 0.6;
@@ -40,10 +40,10 @@ export function upperFade(look: BowLook, lifted: boolean): string {
     );
   return (
     shadow(whole, 10, 26, 14, 0.6) +
-    shape(whole, `fill="${woods[look.limb]}" filter="url(#fine)"`) +
+    grained(whole, woods[look.limb], 'fine') +
     lamination((x) => backAt(x) + 52) +
     lamination((x) => bellyAt(x) - 56) +
-    shape(smooth(wedge, true), `fill="${woods[look.riser]}" filter="url(#wood)"`) +
+    grained(smooth(wedge, true), woods[look.riser], 'wood') +
     shape(
       band(backAt, (x) => backAt(x) + thick),
       `fill="${facingOf(look)}"`,

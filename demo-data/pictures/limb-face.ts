@@ -2,10 +2,19 @@ import { between, type Seeded } from '../seeded.ts';
 import { facingOf } from './at-hand.ts';
 import type { BowLook } from './look.ts';
 import { woods } from './materials.ts';
-import { type Point, polyline, sampled, shadow, shape, smooth } from './svg.ts';
+import {
+  type Grain,
+  grained,
+  type Point,
+  polyline,
+  sampled,
+  shadow,
+  shape,
+  smooth,
+} from './svg.ts';
 
 /** Face of a limb across the picture, as it lies belly up. */
-function limbFace(fill: string, filter = 'wood'): { body: string; sheen: string } {
+function limbFace(fill: string, grain: Grain = 'wood'): { body: string; sheen: string } {
   const outline = polyline(
     [
       [-80, 250],
@@ -16,8 +25,7 @@ function limbFace(fill: string, filter = 'wood'): { body: string; sheen: string 
     true,
   );
   return {
-    body:
-      shadow(outline, 10, 26, 14, 0.6) + shape(outline, `fill="${fill}" filter="url(#${filter})"`),
+    body: shadow(outline, 10, 26, 14, 0.6) + grained(outline, fill, grain),
     sheen: shape(outline, 'fill="url(#sheen)" opacity="0.4"'),
   };
 }

@@ -1,5 +1,5 @@
 import { between, type Seeded } from '../seeded.ts';
-import { type Point, polyline, sampled, shadow, shape, smooth } from './svg.ts';
+import { grained, type Point, polyline, sampled, shadow, shape, smooth } from './svg.ts';
 
 const card = '#b98f5e';
 const strokes = (x: number, y: number, rows: number, random: Seeded, ink = '#3b3b3b') =>
@@ -71,9 +71,9 @@ export function box(random: Seeded, crushed: boolean): string {
   );
   return (
     shadow(whole, 16, 40, 14, 0.55) +
-    shape(polyline(top, true), `fill="${card}" filter="url(#card)"`) +
-    shape(polyline(front, true), 'fill="#94703f" filter="url(#card)"') +
-    shape(polyline(end, true), 'fill="#7d5e35" filter="url(#card)"') +
+    grained(polyline(top, true), card, 'card') +
+    grained(polyline(front, true), '#94703f', 'card') +
+    grained(polyline(end, true), '#7d5e35', 'card') +
     shape(tape, 'fill="#d9c48c" opacity="0.8"') +
     shape(tape, 'fill="none" stroke="#fff" stroke-width="1.5" opacity="0.35"') +
     `<g transform="rotate(-9 520 380)"><rect x="430" y="330" width="210" height="108" fill="#efece2"/>${strokes(452, 356, 4, random)}</g>` +
@@ -156,7 +156,7 @@ export function packingPaper(random: Seeded): string {
       }
     }
   }
-  return `<g filter="url(#card)">${faces.join('')}</g>`;
+  return `<g filter="url(#crease)">${faces.join('')}</g>`;
 }
 
 /** A bill from whoever sold the bow, as proof of its worth: the words cannot be read. */

@@ -1,7 +1,7 @@
 import type { BowLook } from './look.ts';
 import { glasses, woods } from './materials.ts';
 import { lineAt, riserOutline, type Section, sections } from './profile.ts';
-import { type Point, polyline, shadow, shape, smooth } from './svg.ts';
+import { grained, type Point, polyline, shadow, shadowClass, shape, smooth } from './svg.ts';
 
 export interface Place {
   /** Pixels to an inch. */
@@ -23,7 +23,7 @@ function stripe(bow: readonly Section[], from: number, to: number, scale: number
 
 function limbs(look: BowLook, bow: readonly Section[], scale: number): string {
   const whole = stripe(bow, 0, 1, scale);
-  const core = shape(whole, `fill="${woods[look.limb]}" filter="url(#fine)"`);
+  const core = grained(whole, woods[look.limb], 'fine');
   if (look.glass === null) {
     return core + shape(stripe(bow, 0.72, 1, scale), 'fill="#f0dcae" opacity="0.55"');
   }
@@ -67,7 +67,7 @@ function riser(look: BowLook, scale: number): string {
     ),
   );
   const base =
-    shape(outline, `fill="${woods[look.riser]}" filter="url(#wood)"`) +
+    grained(outline, woods[look.riser], 'wood') +
     shape(swoosh, `fill="none" stroke="${woods[look.accent]}" stroke-width="${scale * 0.16}"`) +
     shape(window, 'fill="#000" opacity="0.26"') +
     shape(outline, 'fill="url(#sheen)" opacity="0.55"');
@@ -82,7 +82,7 @@ function gripWrap(belly: readonly Point[], scale: number): string {
     const x = (-2.5 + place * 0.5) * scale;
     return `<path d="M${x} ${scale * 0.5} l${scale * 0.28} ${scale * 0.34}" stroke="#d8c39a" stroke-width="1.4"/>`;
   }).join('');
-  return `${shape(outline, 'fill="#4b2f1e" filter="url(#cloth)"')}${shape(outline, 'fill="url(#sheen)" opacity="0.35"')}${lacing}`;
+  return `${grained(outline, '#4b2f1e', 'cloth')}${shape(outline, 'fill="url(#sheen)" opacity="0.35"')}${lacing}`;
 }
 
 /** Bolts and pads of a bow in three pieces, or the sleeve of one in two. */
@@ -144,7 +144,7 @@ function stringLine(bow: readonly Section[], bend: number, scale: number): strin
   return (
     shape(
       path,
-      'fill="none" stroke="#000" stroke-width="4" opacity="0.3" transform="translate(5 8)" filter="url(#blur2)"',
+      `class="${shadowClass}" fill="none" stroke="#000" stroke-width="4" opacity="0.3" transform="translate(5 8)" filter="url(#blur2)"`,
     ) +
     shape(path, 'fill="none" stroke="#3d3a34" stroke-width="3"') +
     shape(path, 'fill="none" stroke="#cfc6ac" stroke-width="1" stroke-dasharray="5 4"') +
@@ -186,7 +186,7 @@ export function looseLimbs(look: BowLook, place: Place): string {
       `<g transform="translate(${place.x + dx} ${place.y + dy}) rotate(${turn})"><g transform="translate(${-18 * scale} 0)">` +
       shadow(stripe(upper, 0, 1, scale), 6, 10) +
       limbs(look, upper, scale) +
-      shape(stripe(pad, -0.4, 0.1, scale), `fill="${woods[look.accent]}" filter="url(#fine)"`) +
+      grained(stripe(pad, -0.4, 0.1, scale), woods[look.accent], 'fine') +
       `<circle cx="${hole[0] * scale}" cy="${-(hole[1] - 0.35) * scale}" r="${0.2 * scale}" fill="#111"/>` +
       shape(stripe(upper.slice(-4), 0.3, 1.35, scale), `fill="${woods.ebony}"`) +
       '</g></g>'

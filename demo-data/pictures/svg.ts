@@ -35,9 +35,19 @@ export function shape(path: string, attributes: string): string {
   return `<path d="${path}" ${attributes}/>`;
 }
 
+export type Grain = 'wood' | 'fine' | 'cloth' | 'card';
+
+/** A shape of one colour with grain over it. */
+export function grained(path: string, fill: string, grain: Grain): string {
+  return shape(path, `fill="${fill}"`) + shape(path, `fill="url(#${grain})"`);
+}
+
+/** What only darkens what lies under all things, and is drawn by itself. */
+export const shadowClass = 'shadow';
+
 /** A shadow as a lamp above the bench throws it. */
 export function shadow(path: string, dx = 6, dy = 10, blur = 6, opacity = 0.45): string {
-  return `<path d="${path}" transform="translate(${dx} ${dy})" fill="#000" opacity="${opacity}" filter="url(#blur${blur})"/>`;
+  return `<path class="${shadowClass}" d="${path}" transform="translate(${dx} ${dy})" fill="#000" opacity="${opacity}" filter="url(#blur${blur})"/>`;
 }
 
 /** Several points of a function, evenly spaced. */

@@ -1,5 +1,6 @@
 import type { BowLook } from './look.ts';
 import { sideView } from './side-view.ts';
+import { grained } from './svg.ts';
 
 /** Lines drawn on the plaster to see how the limbs bend, and the post that holds the grip. */
 function gridAndPost(): string {
@@ -14,8 +15,8 @@ function gridAndPost(): string {
   return (
     lines.join('') +
     rows.join('') +
-    '<rect x="572" y="290" width="84" height="640" fill="#000" opacity="0.35" filter="url(#blur6)"/>' +
-    '<rect x="560" y="276" width="80" height="660" fill="#a98055" filter="url(#wood)"/>' +
+    '<rect class="shadow" x="572" y="290" width="84" height="640" fill="#000" opacity="0.35" filter="url(#blur6)"/>' +
+    grained('M560 276 H640 V936 H560 Z', '#a98055', 'wood') +
     '<path d="M548 280 Q600 320 652 280 L652 246 Q600 284 548 246 Z" fill="#5a4632"/>'
   );
 }

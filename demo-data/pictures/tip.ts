@@ -1,7 +1,7 @@
 import { facingOf, maskingTape } from './at-hand.ts';
 import type { BowLook } from './look.ts';
 import { woods } from './materials.ts';
-import { type Point, polyline, sampled, shadow, shape } from './svg.ts';
+import { type Grain, grained, type Point, polyline, sampled, shadow, shape } from './svg.ts';
 
 /** The back of a limb tip: overlay in steps, string grooves cut at a slant. */
 export function tip(look: BowLook, cracked: boolean): string {
@@ -14,11 +14,12 @@ export function tip(look: BowLook, cracked: boolean): string {
     ...sampled(10, (share): Point => [860 - 920 * share, 450 + edge(860 - 920 * share)]),
   ];
   const whole = polyline(outline, true);
-  const step = (from: number, colour: string, filter = '') =>
-    shape(
-      `M${from} 450 C ${from + 20} ${450 - edge(from) * 0.9} ${from + 90} ${450 - edge(from + 90)} ${from + 130} ${450 - edge(from + 130)} L 860 ${450 - edge(860)} L 960 412 L 1000 450 L 960 488 L 860 ${450 + edge(860)} L ${from + 130} ${450 + edge(from + 130)} C ${from + 90} ${450 + edge(from + 90)} ${from + 20} ${450 + edge(from) * 0.9} ${from} 450 Z`,
-      `fill="${colour}" ${filter}`,
-    );
+  const step = (from: number, colour: string, grain: Grain | null = 'fine') => {
+    const path = stepPath(from);
+    return grain === null ? shape(path, `fill="${colour}"`) : grained(path, colour, grain);
+  };
+  const stepPath = (from: number) =>
+    `M${from} 450 C ${from + 20} ${450 - edge(from) * 0.9} ${from + 90} ${450 - edge(from + 90)} ${from + 130} ${450 - edge(from + 130)} L 860 ${450 - edge(860)} L 960 412 L 1000 450 L 960 488 L 860 ${450 + edge(860)} L ${from + 130} ${450 + edge(from + 130)} C ${from + 90} ${450 + edge(from + 90)} ${from + 20} ${450 + edge(from) * 0.9} ${from} 450 Z`;
   const shown = look.glass === null || look.glass === 'clear';
   const face = shown ? woods[look.limb] : facingOf(look);
   const groove = (side: number) =>
@@ -26,10 +27,10 @@ export function tip(look: BowLook, cracked: boolean): string {
     `<path d="M780 ${450 + side * (edge(780) + 2)} C 804 ${450 + side * 62} 812 ${450 + side * 50} 838 ${450 + side * 38}" stroke="#e9dfcb" stroke-width="3" fill="none" opacity="0.5"/>`;
   return (
     shadow(whole, 12, 26, 14, 0.55) +
-    shape(whole, `fill="${face}"${shown ? ' filter="url(#wood)"' : ''}`) +
-    step(500, woods[look.accent], 'filter="url(#fine)"') +
-    step(522, '#efe6d2') +
-    step(536, woods.ebony, 'filter="url(#fine)"') +
+    (shown ? grained(whole, face, 'wood') : shape(whole, `fill="${face}"`)) +
+    step(500, woods[look.accent]) +
+    step(522, '#efe6d2', null) +
+    step(536, woods.ebony) +
     shape(whole, 'fill="url(#sheen)" opacity="0.5"') +
     groove(-1) +
     groove(1) +

@@ -166,7 +166,7 @@ export async function* homeward(job: Job, way: WayHome): Story {
     await job.note('findings-told', 'Told what was found, with the pictures.', 'office');
   }
   yield* packing(job, way.packed);
-  await printTag(job);
+  await printTag(job, 'return-tag');
   await job.move('packed', 'office');
   yield* shipping(job, way.left);
 }
@@ -191,15 +191,11 @@ export async function* reminded(job: Job, on: number, dueIn: number, what: strin
 /** A weighing read off the wrong line, struck out the moment it was seen. */
 export async function* misread(job: Job, on: number, pounds: number, reason: string): Story {
   yield job.at(on, 15.1);
-  await weigh(job, 'work', pounds);
-  const reading = (await job.order()).readings.find(({ weights }) =>
-    weights.some(({ forceLbf }) => Math.abs(forceLbf - pounds) < 0.2),
-  );
-  if (reading === undefined) return;
+  const { id, rowVersion } = await weigh(job, 'work', pounds);
   await strikeOutReading(job.as('bench'), {
     ...job.command(),
-    id: reading.id,
-    rowVersion: reading.rowVersion,
+    id,
+    rowVersion,
     reason,
   });
 }

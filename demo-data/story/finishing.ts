@@ -1,6 +1,8 @@
 import { setInscription } from '../../core/shop/orders/orders.ts';
 import { weightAtDraw } from '../../shared/measure.ts';
+import type { AtTheCard } from './by-the-card.ts';
 import { answer, ask } from './consent.ts';
+import { undershot } from './detours.ts';
 import type { Job } from './job.ts';
 import { finishes, weighingDraw } from './plan.ts';
 import type { Story } from './tell.ts';
@@ -16,7 +18,18 @@ export async function* sanding(job: Job, daysAgo: number, isLast: boolean): Stor
     'last-grit',
     wood ? 'Limbs 220, riser 180, lengthwise.' : 'Limbs 320, riser 220, lengthwise.',
   );
-  if (isLast && job.plan.weights?.sanded !== undefined) await weighSanded(job);
+  if (job.card !== null) yield* sandByTheCard(job, job.card, daysAgo);
+  else if (isLast && job.plan.weights?.sanded !== undefined) await weighSanded(job);
+}
+
+/** Sanded, weighed and taken down by light passes; a bow that lost too much is offered as it is. */
+async function* sandByTheCard(job: Job, card: AtTheCard, daysAgo: number): Story {
+  yield job.at(daysAgo, 14.6);
+  let view = await card.view();
+  while (await card.do(view, 'after-sanding')) view = await card.view();
+  if (view.step.kind !== 'undershot') return;
+  const words = 'Sanding took more than we allowed for: as it is, for 30 dollars less.';
+  yield* undershot(job, { on: daysAgo, cents: -3_000, words, answered: daysAgo });
 }
 
 /** The last weighing before finish, at the target's draw. */
@@ -29,8 +42,7 @@ export async function weighSanded(job: Job): Promise<void> {
 function linesFor(job: Job): string {
   const { plan, bow } = job;
   if (plan.inscription !== undefined) return plan.inscription;
-  const pounds = plan.weights?.sanded ?? plan.weights?.arrival ?? 0;
-  const marked = weightAtDraw(Math.round(pounds), weighingDraw(plan, bow.fields));
+  const marked = weightAtDraw(Math.round(job.finalLbf), weighingDraw(plan, bow.fields));
   return bow.fields.amoLengthIn === null ? marked : `${marked}\nAMO ${bow.fields.amoLengthIn}"`;
 }
 

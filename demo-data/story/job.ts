@@ -10,6 +10,7 @@ import type { Role } from '../../shared/people.ts';
 import { type Stage, stageLabels } from '../../shared/stages.ts';
 import type { DemoBow } from '../cast/make-bow.ts';
 import type { Subject } from '../pictures/pictures.ts';
+import type { AtTheCard } from './by-the-card.ts';
 import type { Chronicle } from './chronicle.ts';
 import type { PictureBook } from './picture-book.ts';
 import type { Plan, PlannedFinding } from './plan.ts';
@@ -41,6 +42,8 @@ export class Job {
   readonly plan: Plan;
   readonly bow: DemoBow;
   orderId = '';
+  /** Where a plan was reckoned for it: the bow on the bench. */
+  card: AtTheCard | null = null;
 
   constructor(cast: Cast, plan: Plan, bow: DemoBow) {
     this.cast = cast;
@@ -50,6 +53,12 @@ export class Job {
 
   get chronicle(): Chronicle {
     return this.cast.chronicle;
+  }
+
+  /** Pounds at the target's draw once nothing more comes off. */
+  get finalLbf(): number {
+    const { weights } = this.plan;
+    return this.card?.lastLbf ?? weights?.sanded ?? weights?.arrival ?? 0;
   }
 
   /** When something happens: working days ago, at this hour. */

@@ -28,7 +28,7 @@ export async function* checking(job: Job, daysAgo: number, isComplete: boolean):
   const { finalCheck } = await job.order();
   const { weights } = job.plan;
   if (finalCheck.some((row) => row.item === 'check-weighed') && weights !== undefined) {
-    await weigh(job, 'final', (weights.sanded ?? weights.arrival) - 0.1);
+    await weigh(job, 'final', job.finalLbf - 0.1);
   }
   await recordFinalCheck(job.as('owner'), {
     ...job.command(),
@@ -131,13 +131,16 @@ export async function* shipping(job: Job, daysAgo: number | undefined): Story {
   await change(rowVersion, job.chronicle.today);
 }
 
-/** The tag that goes on the box; on the way home of an unsafe bow it carries the warning. */
-export async function printTag(job: Job): Promise<void> {
+/** The tag that goes on the box, or the one tied to a bow that goes home unworked. */
+export async function printTag(
+  job: Job,
+  kind: 'shipping-tag' | 'return-tag' = 'shipping-tag',
+): Promise<void> {
   await issuePaper(job.as('office'), {
     ...job.command(),
     orderId: job.orderId,
     aboutId: null,
-    kind: 'shipping-tag',
+    kind,
     format: '4x6',
     copy: 'parcel',
     action: 'printed',

@@ -60,6 +60,11 @@ export interface Plan {
   pictures?: readonly Subject[];
   /** Pounds at the target's draw: on arrival, after each bite, after sanding. */
   weights?: { arrival: number; bites?: readonly number[]; sanded?: number };
+  /**
+   * The weight work is planned by reckoning and done by the card, as far as so many bites; without
+   * it the bites are noted in words, as `weights` has them.
+   */
+  reckoned?: { measured: 'bare' | 'over-finish'; bites?: number };
   /** Inches AMO it is weighed at where there is no target. */
   weighedAt?: number;
   /** Why the owner let the finish go on without the air being read. */

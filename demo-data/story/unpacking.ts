@@ -5,7 +5,7 @@ import type { ArrivalFields } from '../../shared/contract/arrival.ts';
 import type { Job } from './job.ts';
 import { alreadyArrived } from './taking-in.ts';
 import type { Story } from './tell.ts';
-import { braceOf, weigh } from './weigh.ts';
+import { arrivalTillerIn, braceOf, weigh } from './weigh.ts';
 
 const calm = { packagingKept: true, lookedOver: false, strung: 'not-yet' } as const;
 
@@ -99,7 +99,7 @@ async function lookOver(job: Job): Promise<void> {
     strung: 'strung',
     alignment: 'Limbs in line, no twist that moves under the hand.',
     braceIn: braceOf(job),
-    tillerIn: 0.125,
+    tillerIn: arrivalTillerIn,
     stringTrack: 'Down the middle of both limbs.',
   });
   await complete(job);

@@ -2,6 +2,7 @@ import { readOrder } from '../../core/shop/orders/order-row.ts';
 import { addReading } from '../../core/shop/readings/readings.ts';
 import { takesMoisture } from '../../shared/bow-checks.ts';
 import type { ContractInputs } from '../../shared/contract/types.ts';
+import type { Changed } from '../../shared/fields.ts';
 import type { Job } from './job.ts';
 import { weighingDraw } from './plan.ts';
 
@@ -14,6 +15,9 @@ export function braceOf(job: Job): number {
   const { kind, construction } = job.bow.fields;
   return construction === 'all-wood' ? 6.25 : braces[kind];
 }
+
+/** Tiller of every bow when it comes, inches. */
+export const arrivalTillerIn = 0.125;
 
 /** Pounds an inch that a bow of this weight takes near full draw: about a fifteenth of it, common practice. */
 const perInch = (pounds: number) => pounds / 15;
@@ -32,12 +36,17 @@ function pullsAt(drawIn: number, pounds: number) {
 }
 
 /** A weighing session at the order's draw, on the scale that was checked that day. */
-export async function weigh(job: Job, phase: Phase, pounds: number, note = ''): Promise<void> {
+export async function weigh(
+  job: Job,
+  phase: Phase,
+  pounds: number,
+  { tillerIn = arrivalTillerIn }: { tillerIn?: number | null } = {},
+): Promise<Changed> {
   const { cast, plan, bow } = job;
   const scaleId = cast.scales[0] ?? '';
   await cast.checkScale(scaleId);
   const order = await readOrder(job.chronicle.shop.read, job.orderId);
-  await addReading(job.as('bench'), {
+  return addReading(job.as('bench'), {
     ...job.command(),
     orderId: job.orderId,
     phase,
@@ -51,12 +60,12 @@ export async function weigh(job: Job, phase: Phase, pounds: number, note = ''): 
     stringTrack: 'middle of both limbs',
     supportPoint: 'throat of the grip',
     pullPoint: 'nock point',
-    tillerIn: 0.125,
+    tillerIn,
     temperatureF: 68,
     moisturePct: takesMoisture(bow.fields) ? bow.fields.moisturePct : null,
     strungMinutes: phase === 'arrival' ? 15 : 10,
     flexedFirst: true,
-    note,
+    note: '',
     pulls: pullsAt(weighingDraw(plan, bow.fields), pounds),
   });
 }

@@ -1,59 +1,21 @@
 import { checkGlass } from '../../core/shop/bench/glass-checks.ts';
 import { noteRemoval } from '../../core/shop/bench/noted-removal.ts';
 import { readTiller } from '../../core/shop/bench/tiller-readings.ts';
-import { recordGeometry } from '../../core/shop/bows/geometry.ts';
-import { readOrder } from '../../core/shop/orders/order-row.ts';
-import type { Station } from '../../shared/contract/geometry.ts';
 import { inchFraction } from '../../shared/measure.ts';
+import { AtTheCard, nothingSeen } from './by-the-card.ts';
 import type { Job } from './job.ts';
+import { measureLimbs } from './limb-sizes.ts';
+import { planByReckoning } from './reckoned-plan.ts';
 import type { Story } from './tell.ts';
-import { weigh } from './weigh.ts';
+import { arrivalTillerIn, weigh } from './weigh.ts';
 
-const nothingSeen = {
-  showThrough: false,
-  strands: false,
-  runOut: false,
-  exposedCore: false,
-  note: 'Unstrung and looked at.',
-};
 const inTiller = {
-  tillerIn: 0.125,
+  tillerIn: arrivalTillerIn,
   upperTrack: 'centre',
   lowerTrack: 'centre',
   braceIn: null,
   note: '',
 } as const;
-
-const fromFade = [2, 6, 10, 14, 18];
-
-/** Widths and thicknesses from fade to tip; narrower by what was taken off so far. */
-function stationsOf(job: Job, narrowerIn: number): Station[] {
-  const limbIn = job.bow.fields.limbs.upper.limbIn ?? 22;
-  const wide = job.bow.fields.kind === 'longbow' ? 1.25 : 1.5;
-  return (['upper', 'lower'] as const).flatMap((limb) =>
-    fromFade
-      .filter((at) => at < limbIn - 2)
-      .map((at) => ({
-        limb,
-        fromFadeIn: at,
-        widthIn: Number((wide * (1 - (0.55 * at) / limbIn) - narrowerIn).toFixed(3)),
-        thicknessIn: Number((0.47 - 0.006 * at + (limb === 'lower' ? 0.004 : 0)).toFixed(3)),
-        surface: 'over-finish' as const,
-      })),
-  );
-}
-
-async function measure(job: Job, narrowerIn: number, note: string): Promise<void> {
-  const order = await readOrder(job.chronicle.shop.read, job.orderId);
-  await recordGeometry(job.as('bench'), {
-    ...job.command(),
-    bowId: order.bow_id ?? '',
-    limbSetId: order.limb_set_id,
-    orderId: job.orderId,
-    note,
-    stations: stationsOf(job, narrowerIn),
-  });
-}
 
 /** What a bite of this weight takes from a glass-faced limb, inches per side, and how it is written. */
 function biteWords(job: Job, place: number, taken: number): string {
@@ -80,9 +42,25 @@ async function bite(job: Job, place: number, before: number, after: number): Pro
   await weigh(job, 'work', after);
 }
 
+const bareNote = 'Finish scraped off at the stations: measured bare.';
+const coveredNote = 'Before any work, over the old finish.';
+
+/** Measured, reckoned and accepted: the bow lies on the bench with its card. */
+async function prepareCard(job: Job, measured: 'bare' | 'over-finish'): Promise<void> {
+  const bare = measured === 'bare';
+  await measureLimbs(job, bare ? bareNote : coveredNote, { surface: measured });
+  job.card = new AtTheCard(job, await planByReckoning(job));
+  const glass = bare
+    ? 'Glass bare at every station.'
+    : 'No thinning planned; finish stays on until the weight is near.';
+  await job.note('bare-glass', glass);
+}
+
 /** Measured, planned and accepted: nothing stands before the first bite any more. */
 export async function prepareWork(job: Job): Promise<void> {
-  await measure(job, 0, 'Before any work, over the old finish.');
+  const { reckoned } = job.plan;
+  if (reckoned !== undefined) return prepareCard(job, reckoned.measured);
+  await measureLimbs(job, coveredNote);
   await job.note(
     'plan-accepted',
     `Narrowing in ${Math.max(2, job.plan.weights?.bites?.length ?? 0)} bites, stop about 2 lb above ${job.plan.target?.[0] ?? 0} lb: sanding takes the rest.`,
@@ -91,24 +69,50 @@ export async function prepareWork(job: Job): Promise<void> {
   await job.note('bare-glass', 'No thinning planned; finish stays on until the weight is near.');
 }
 
-/** Weight work, in ever smaller bites, stopping above the target. */
-export async function* weightWork(job: Job, days: readonly number[]): Story {
+/** Hours into the day at which the bites of one day begin. */
+const biteHours = [9.6, 10.9, 13.2, 14.5, 15.7];
+
+/** What the card says, bite after bite, until it says to sand or the day has come where it stands. */
+async function* workByTheCard(job: Job, card: AtTheCard, days: readonly number[]): Story {
+  const most = job.plan.reckoned?.bites ?? Number.POSITIVE_INFINITY;
+  const perDay = Math.min(
+    biteHours.length,
+    Math.ceil((job.plan.reckoned?.bites ?? 8) / days.length),
+  );
+  for (let bites = 0; ; ) {
+    const view = await card.view();
+    if (view.step.kind === 'bite') {
+      if (bites >= most) return;
+      const day = days[Math.floor(bites / perDay)] ?? days.at(-1) ?? 0;
+      yield job.at(day, biteHours[bites % perDay] ?? 15.7);
+      bites += 1;
+    }
+    if (view.step.kind === 'sand-only' || !(await card.do(view, 'work'))) return;
+  }
+}
+
+/** Bites that are noted in words, ever smaller, stopping above the target. */
+async function* workInWords(job: Job, days: readonly number[]): Story {
   const { plan } = job;
   const bites = plan.weights?.bites ?? [];
-  const [first = 0, ...later] = days;
-  yield job.at(first, 9.1);
-  await prepareWork(job);
-  await job.move('weight-work');
   const perDay = Math.max(1, Math.ceil(bites.length / days.length));
   let before = plan.weights?.arrival ?? 0;
   for (const [place, after] of bites.entries()) {
-    const day = [first, ...later][Math.floor(place / perDay)] ?? first;
-    yield job.at(day, 10.2 + (place % perDay) * 1.6);
+    yield job.at(days[Math.floor(place / perDay)] ?? 0, 10.2 + (place % perDay) * 1.6);
     await bite(job, place, before, after);
     before = after;
   }
   if (plan.days.sanded !== undefined && bites.length > 0) {
-    yield job.at(later.at(-1) ?? first, 15.6);
-    await measure(job, 0.12, 'After the last bite.');
+    yield job.at(days.at(-1) ?? 0, 15.6);
+    await measureLimbs(job, 'After the last bite.', { narrowerIn: 0.12 });
   }
+}
+
+/** Weight work, from the plan to where only sanding is left. */
+export async function* weightWork(job: Job, days: readonly number[]): Story {
+  yield job.at(days[0] ?? 0, 9.1);
+  await prepareWork(job);
+  await job.move('weight-work');
+  if (job.card === null) yield* workInWords(job, days);
+  else yield* workByTheCard(job, job.card, days);
 }

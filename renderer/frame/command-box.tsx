@@ -17,6 +17,9 @@ const groups: { kind: Found['kind']; label: string }[] = [
   { kind: 'order', label: 'Orders' },
   { kind: 'customer', label: 'Customers' },
   { kind: 'bow', label: 'Bows' },
+  { kind: 'consumable', label: 'Stores' },
+  { kind: 'shelf', label: 'Issue from the shelf' },
+  { kind: 'lot', label: 'Issue from the lot' },
 ];
 
 function useResults(typed: string) {
@@ -29,7 +32,7 @@ function useResults(typed: string) {
   return { found, settled: text === typed.trim() && !found.isFetching };
 }
 
-/** Find an order, a customer or a bow, or go to a screen. Enter takes the first that fits. */
+/** Find an order, a customer, a bow or a consumable, or go to a screen. Enter takes the first that fits. */
 export function CommandBox() {
   const [typed, setTyped] = useState('');
   const [, go] = useLocation();

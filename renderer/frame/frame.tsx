@@ -1,5 +1,6 @@
 import { useDisclosure } from '@mantine/hooks';
 import type { ReactNode } from 'react';
+import { ClockStrip } from './clock-strip/clock-strip.tsx';
 import { CommandBox } from './command-box.tsx';
 import { DemoBanner } from './demo-banner.tsx';
 import classes from './frame.module.css';
@@ -32,6 +33,7 @@ export function Frame({ children }: { children: ReactNode }) {
           <SchemeSwitch />
           <PersonMenu onShortcuts={list.open} />
         </section>
+        <ClockStrip />
       </div>
       <main className={classes.main} id="screen" tabIndex={-1}>
         <LostNote />

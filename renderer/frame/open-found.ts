@@ -5,7 +5,15 @@ import { api } from '../api/client.ts';
 import { sentenceOf } from '../api/errors.ts';
 
 export function pathOf(found: Found): string {
-  const folders = { order: 'orders', customer: 'customers', bow: 'bows' };
+  // A scanned label of the stores means that something is taken from there.
+  if (found.kind === 'shelf') return `/stores/${found.id}?do=issue`;
+  if (found.kind === 'lot') return `/stores/lot/${found.id}`;
+  const folders = {
+    order: 'orders',
+    customer: 'customers',
+    bow: 'bows',
+    consumable: 'stores',
+  };
   return `/${folders[found.kind]}/${found.id}`;
 }
 
@@ -28,7 +36,7 @@ export async function openFound(text: string): Promise<boolean> {
       title: text,
       message:
         results.length === 0
-          ? 'No order, customer or bow has this number.'
+          ? 'No order, customer, bow, shelf or lot has this number.'
           : 'More than one thing fits. Choose it in the command box.',
       color: 'ochre',
     });

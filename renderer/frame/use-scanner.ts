@@ -3,7 +3,10 @@ import { isTyping } from './focus.ts';
 import { openFound } from './open-found.ts';
 import { ScanBuffer } from './scan-buffer.ts';
 
-/** A scanned order number opens its order from anywhere outside a field. */
+/**
+ * A scanned order number opens its order from anywhere outside a field; a scanned label of a shelf
+ * or a lot opens the form that issues from it.
+ */
 export function useScanner(): void {
   useEffect(() => {
     const buffer = new ScanBuffer();

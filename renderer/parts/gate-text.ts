@@ -20,6 +20,7 @@ export const sectionWords: Record<Section, string> = {
   weighings: 'Weigh',
   consents: 'Ask, or record the answer',
   inscription: 'Write the lines',
+  finish: 'Go to the finish log',
   undershoot: 'Say what is offered',
   incidents: 'Look at the incident',
   'final-check': 'Go through the final check',

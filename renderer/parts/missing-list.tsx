@@ -23,6 +23,9 @@ const itemWords: Partial<Record<string, string>> = {
   target: 'Set the target',
   tracking: 'Give the tracking number',
   'belongings-back': 'Tick the belongings',
+  'last-grit': 'Record the sanding',
+  'finish-system': 'Choose the finish',
+  air: 'Read the air',
 };
 
 function wordsFor({ item, section }: MissingItem): string {

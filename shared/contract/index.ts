@@ -5,12 +5,14 @@ import { benchPolicy } from './bench-policy.ts';
 import { bows } from './bows.ts';
 import { care } from './care.ts';
 import { carriers } from './carriers.ts';
+import { clocks } from './clocks.ts';
 import { consents } from './consents.ts';
 import { customers } from './customers.ts';
 import { entries } from './entries.ts';
 import { finalCheck } from './final-check.ts';
 import { find } from './find.ts';
 import { findings } from './findings.ts';
+import { finish } from './finish.ts';
 import { geometry } from './geometry.ts';
 import { incidents } from './incidents.ts';
 import { inscriptions } from './inscriptions.ts';
@@ -26,6 +28,7 @@ import { readings } from './readings.ts';
 import { scales } from './scales.ts';
 import { people, setup, shop } from './setup.ts';
 import { shipments } from './shipments.ts';
+import { stores } from './stores.ts';
 import { system } from './system.ts';
 import { tasks } from './tasks.ts';
 import { today } from './today.ts';
@@ -65,10 +68,13 @@ export const contract = {
   care,
   carriers,
   shipments,
+  stores,
   papers,
   prices,
   tasks,
   today,
+  finish,
+  clocks,
   find,
   undo,
 };

@@ -25,6 +25,7 @@ import { consent } from './consents.ts';
 import { customer } from './customers.ts';
 import { entry } from './entries.ts';
 import { finalCheckRow } from './final-check.ts';
+import { orderFinish } from './finish.ts';
 import { finding } from './findings.ts';
 import { holdDetail, holdKinds } from './holds.ts';
 import { incident } from './incidents.ts';
@@ -32,7 +33,7 @@ import { inscriptionLayoutRecord } from './inscriptions.ts';
 import { limbSet } from './limb-sets.ts';
 import { message } from './messages.ts';
 import { orderCard } from './order-card.ts';
-import { paper } from './papers.ts';
+import { paper, paperOffer } from './papers.ts';
 import { orderPrice } from './prices.ts';
 import { reading } from './readings.ts';
 import { shipment } from './shipments.ts';
@@ -97,10 +98,14 @@ export const orderDetail = z.object({
   consents: z.array(consent).max(200),
   /** Newest first, the struck-out ones too. */
   messages: z.array(message).max(1000),
+  /** What the finish room recorded; what it means now is told by `finish.order`. */
+  finish: orderFinish,
   finalCheck: z.array(finalCheckRow).max(40),
   /** Newest first, the struck-out ones too. */
   shipments: z.array(shipment).max(200),
   papers: z.array(paper).max(1000),
+  /** Papers this order needs besides the usual ones and that did not go out yet. */
+  paperOffers: z.array(paperOffer).max(5),
   price: orderPrice,
   tasks: z.array(task).max(500),
   history: z.array(historyItem).max(5000),

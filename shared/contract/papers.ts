@@ -18,6 +18,10 @@ export const paper = z.object({
 });
 export type Paper = z.infer<typeof paper>;
 
+/** A paper that an order needs as it stands, and why, in one sentence. */
+export const paperOffer = z.object({ kind: paperKind, why: line(300) });
+export type PaperOffer = z.infer<typeof paperOffer>;
+
 /** A paper among all that went out; none of the last three where it is about no order. */
 export const listedPaper = z.object({
   ...paper.shape,

@@ -75,6 +75,17 @@ export class AgreementDriver {
     await expect(dialog).toBeHidden();
   }
 
+  /** Records that the lettering is on the bow or dry, from where it is written. */
+  async letter(step: 'applied' | 'dry', note: string): Promise<void> {
+    await this.section('To be written on the bow')
+      .getByRole('button', { name: `Record lettering ${step}` })
+      .click();
+    const form = this.page.getByRole('form', { name: /^Record:/ });
+    await form.getByLabel('Note').fill(note);
+    await form.getByRole('button', { name: 'Record', exact: true }).click();
+    await expect(form).toBeHidden();
+  }
+
   /** Draws two lines into the box, by mouse. */
   async sign(): Promise<void> {
     const box = this.page.getByRole('img', { name: /^Box to sign in/ });
@@ -92,17 +103,26 @@ export class AgreementDriver {
     }
   }
 
+  async #choosePaper(group: string, kind: string): Promise<void> {
+    const menu = this.section('Papers').getByRole('button', { name: group });
+    const item = this.page.getByRole('menuitem', { name: kind, exact: true });
+    // A dialog that closed just now takes the focus back, which closes a menu opened that fast.
+    await expect(async () => {
+      await menu.click();
+      await expect(item).toBeVisible({ timeout: 1_000 });
+    }).toPass();
+    await item.click();
+  }
+
   /** Opens a paper of the order from its group. */
   async openPaper(group: string, kind: string): Promise<void> {
-    await this.section('Papers').getByRole('button', { name: group }).click();
-    await this.page.getByRole('menuitem', { name: kind, exact: true }).click();
+    await this.#choosePaper(group, kind);
     await this.previewed();
   }
 
   /** Opens a paper that may not be made yet; its dialog says why. */
   async openPaperRefused(group: string, kind: string, why: string | RegExp): Promise<void> {
-    await this.section('Papers').getByRole('button', { name: group }).click();
-    await this.page.getByRole('menuitem', { name: kind, exact: true }).click();
+    await this.#choosePaper(group, kind);
     const dialog = this.page.getByRole('dialog');
     await expect(dialog.getByRole('alert')).toContainText(why);
     await expect(dialog.getByRole('button', { name: 'Save', exact: true })).toBeDisabled();

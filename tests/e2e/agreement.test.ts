@@ -2,7 +2,6 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { decode, pagesOf, textOf } from '../core/papers/read-back.ts';
 import type { Client } from '../support/doors.ts';
 import { AgreementDriver } from './agreement-driver.ts';
-import { BenchDriver } from './bench-driver.ts';
 import { openShop, takeIn } from './open-shop.ts';
 import { inFinishBehind } from './order-behind.ts';
 import { expect as see } from './page.ts';
@@ -28,7 +27,6 @@ afterAll(async () => {
 
 const inscription = () => agree.section('To be written on the bow');
 const consents = () => agree.section('Consents');
-const price = () => agree.section('Price');
 
 describe('a marking is proposed, declined, changed, approved and lettered', () => {
   const wanted = ['AMO 66"', '45.2# @ 28"'].join('\n');
@@ -92,10 +90,10 @@ describe('a marking is proposed, declined, changed, approved and lettered', () =
     await see(consents()).toContainText('Shown by i-agree.eml');
   });
 
-  test('the label is printed as approved; editing warns, and voids it in plain sight', async () => {
-    const { page } = session;
+  test('the label is printed as approved, lettered and dry; the care card goes with it', async () => {
     await agree.openPaper('For the bench', 'Bow label and lettering guide');
     const { bytes } = await agree.savePaper();
+    await agree.printPaper();
     await agree.closeDialog();
     const text = await textOf(bytes);
     for (const line of wanted.split('\n')) expect(text).toContain(line);
@@ -103,11 +101,23 @@ describe('a marking is proposed, declined, changed, approved and lettered', () =
     const codes = await Promise.all((await pagesOf(bytes)).map((sheet) => decode(sheet)));
     expect(codes.flat().map((code) => code.text)).toContain('26-0001');
 
-    const bench = new BenchDriver(page);
-    await agree.unfold('Bench log');
-    await bench.write('Lettering applied', 'pen 0.3, India ink');
-    await see(bench.entry).toBeHidden();
+    await agree.unfold('To be written on the bow');
+    await agree.letter('applied', 'pen 0.3, India ink');
     await see(inscription()).toContainText('Applied:');
+    await see(inscription()).toContainText('Dry: not noted yet');
+    await agree.letter('dry', 'by touch');
+    await see(inscription()).toContainText('Dry:');
+
+    await agree.openPaper('For the customer', 'Care card');
+    const card = await textOf((await agree.savePaper()).bytes);
+    await agree.closeDialog();
+    for (const words of ['26-0001', 'Nora Hale', '45.2#', 'Strip & refinish, Re-mark']) {
+      expect(card).toContain(words);
+    }
+  });
+
+  test('editing afterwards warns, and voids the approval in plain sight', async () => {
+    const { page } = session;
     await agree.unfold('To be written on the bow');
     await inscription().getByRole('button', { name: 'Change the lines' }).click();
     const form = page.getByRole('form', { name: 'Lines to be written on the bow' });
@@ -116,43 +126,9 @@ describe('a marking is proposed, declined, changed, approved and lettered', () =
     await see(form).toContainText('Saving this voids what the customer granted: marking approval');
     await form.getByRole('button', { name: 'Save the lines' }).click();
     await see(consents()).toContainText('Marking approval: no longer fits');
+    await agree.openPaperRefused('For the bench', 'Bow label and lettering guide', 'no longer');
     await session.accessible('order with a voided approval');
     await session.look('agreement marking');
-  });
-});
-
-describe('a price is made up, agreed, changed and paid', () => {
-  test('the estimate comes from the price list', async () => {
-    const { page } = session;
-    await page.goto(session.at('settings'));
-    await page.getByRole('tab', { name: 'Prices' }).click();
-    await page.getByRole('button', { name: 'Add a line for each service' }).click();
-    await session.accessible('settings, prices');
-    const listed = await client.prices.services({});
-    for (const { id, rowVersion, name, service, minutes, taxable } of listed) {
-      const priceCents = service === 'reduce-weight' ? 18_000 : 6_550;
-      await client.prices.editService({
-        commandId: crypto.randomUUID(),
-        ...{ id, rowVersion, name, service, minutes, taxable, priceCents, active: true },
-      });
-    }
-    const policy = await client.prices.policy({});
-    await client.prices.editPolicy({
-      commandId: crypto.randomUUID(),
-      ...policy,
-      taxRatePpm: 61_250,
-      depositPercent: 50,
-    });
-    const { id } = await takeIn(client, { customer: 'Tilda Moor' });
-    await page.goto(session.at(`orders/${id}`));
-    await agree.unfold('Price');
-    await agree.unfold('Consents');
-    await price().getByRole('button', { name: 'Lines for the services asked' }).click();
-    const lines = price().getByRole('table', { name: 'Lines of the price' });
-    await see(lines.getByRole('row')).toHaveCount(3);
-    await see(price()).toContainText('$245.50');
-    // 6.125 % of 245.50 is 15.036875.
-    await see(price()).toContainText('$260.54');
   });
 });
 

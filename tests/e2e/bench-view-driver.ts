@@ -1,9 +1,9 @@
 import { planBowOf } from '../../core/limb-room/from-input.ts';
+import { JobWorld } from '../../demo-data/simulated/job-world.ts';
+import { trueBow } from '../../demo-data/simulated/true-bow.ts';
 import type { BenchStep, BenchView } from '../../shared/contract/bench-work.ts';
-import { trueBow } from '../support/bench-job.ts';
 import type { Client } from '../support/doors.ts';
 import { seededRandom } from '../support/random.ts';
-import { JobWorld } from '../support/simulated-job-world.ts';
 import { expect, type Page } from './page.ts';
 
 type Step<Kind extends BenchStep['kind']> = Extract<BenchStep, { kind: Kind }>;
@@ -66,10 +66,11 @@ export class BenchViewDriver {
     await expect(this.page.getByText(view.sentence)).toBeVisible();
     await this.enter();
     await this.save(view);
-    this.#hand(step);
+    this.hand(step);
   }
 
-  #hand({ method, upper, lower, face }: Step<'bite'>): void {
+  /** What the hand does at the card. */
+  hand({ method, upper, lower, face }: Step<'bite'>): void {
     const limb = (work: typeof upper) => ({
       cuts: work.cuts.map((cut) => ({
         fromFadeIn: cut.fromFadeIn,
@@ -114,6 +115,14 @@ export class BenchViewDriver {
     await this.save(view);
   }
 
+  /** Stripped and sanded on every face, and said so. */
+  async sand(view: BenchView): Promise<void> {
+    await expect(this.page.getByText('STOP - SAND ONLY')).toBeVisible();
+    await this.enter();
+    await this.save(view);
+    this.world.stripAndSand('full strip');
+  }
+
   /** The questions in their order; the one that is about `wrong` is answered with no. */
   async answer(view: BenchView, { questions }: Step<'questions'>, wrong: string | null) {
     for (const { about, question } of questions) {
@@ -132,14 +141,16 @@ export class BenchViewDriver {
     else if (step.kind === 'remeasure') await this.remeasure(view, step);
     else if (step.kind === 'glass-check') await this.lookAtGlass(view);
     else if (step.kind === 'read-tiller') await this.readTiller(view);
-    else if (step.kind === 'weigh') await this.weigh(this.world.weigh());
+    else if (step.kind === 'weigh' || step.kind === 'weigh-again') {
+      await this.weigh(this.world.weigh());
+    } else if (step.kind === 'sand-only' && step.here) await this.sand(view);
     else if (step.kind === 'questions') await this.answer(view, step, null);
     else return false;
     return true;
   }
 
   async until(...kinds: BenchStep['kind'][]): Promise<BenchView> {
-    for (let i = 0; i < 60; i += 1) {
+    for (let i = 0; i < 120; i += 1) {
       const view = await this.view();
       if (kinds.includes(view.step.kind)) return view;
       if (!(await this.step())) throw new Error(`stopped at ${view.step.kind}: ${view.sentence}`);

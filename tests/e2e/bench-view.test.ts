@@ -3,6 +3,7 @@ import type { Client } from '../support/doors.ts';
 import { BenchViewDriver, bowBehind } from './bench-view-driver.ts';
 import { acceptedBehind, atTheBench, longbowArrived } from './longbow-behind.ts';
 import { openShop } from './open-shop.ts';
+import { OrderDriver } from './order-driver.ts';
 import { expect as see } from './page.ts';
 import { Session } from './session.ts';
 
@@ -76,5 +77,23 @@ test('bites as advised go on until the bench says to sand only, and end above th
   expect(forecast.weightLbf).toBeLessThan(52);
   expect(Math.abs(bench.world.trueLbf - forecast.weightLbf)).toBeLessThan(4 * forecast.sdLbf);
   expect(Math.abs(bench.world.trueTillerIn - (view.tiller?.targetIn ?? 9))).toBeLessThan(1 / 16);
-  expect(session.troubles()).toEqual([]);
 });
+
+test('stripped, sanded and brought down by light passes, it stands within a pound of its target', async () => {
+  const { page } = session;
+  await page.goto(session.at(`orders/${bow.orderId}`));
+  const order = new OrderDriver(page);
+  await order.move('Strip & sand');
+  await order.standsIn('Strip & sand');
+  await page.goto(session.at(`bench/${bow.orderId}`));
+  const view = await bench.until('at-target');
+  await see(page.getByText('AT TARGET - STOP')).toBeVisible();
+  await session.accessible('bench view at its target');
+  expect(bench.done).toContain('sand-only');
+  expect(Math.abs(bench.world.trueLbf - 45)).toBeLessThan(1);
+  expect(Math.abs(bench.world.trueTillerIn - (view.tiller?.targetIn ?? 9))).toBeLessThan(1 / 16);
+  const { next } = await client.orders.get({ id: bow.orderId });
+  expect(next?.stage).toBe('finish');
+  expect(next?.missing.map(({ item }) => item)).not.toContain('weighed-after-sanding');
+  expect(session.troubles()).toEqual([]);
+}, 240_000);

@@ -112,7 +112,7 @@ test('the shop sends it home: the owner is told, the belongings are back in the 
   await order().next.getByRole('button', { name: 'Send it home ...' }).click();
   const sending = page.getByRole('dialog', { name: 'Send it home' });
   await sending.getByLabel('The shop refused the work').check();
-  await see(sending).toContainText('The shipping tag says DO NOT STRING OR DRAW.');
+  await see(sending).toContainText('The return tag says DO NOT STRING OR DRAW.');
   await sending
     .getByLabel('Reason in a few words')
     .fill('the glass comes off: not safe to work on');
@@ -140,16 +140,17 @@ test('it leaves with the warning on its tag, and without a final check', async (
   await order().move('Shipped');
   const tag = order()
     .next.getByRole('listitem')
-    .filter({ hasText: `The tag ${warning}` });
+    .filter({ hasText: `The return tag ${warning}` });
   await see(tag).toContainText('Nobody may let this pass.');
 
-  await leaving.openPaper('Shipping tag');
+  await leaving.openPaper('Return tag');
   const { bytes } = await leaving.savePaper();
   const text = await textOf(bytes);
   expect(text).toContain(warning);
-  expect(text).toContain('12 Orchard Road');
+  expect(text).toContain('Returned by');
+  expect(text).toContain('The customer was told on');
   await leaving.printPaper();
-  await order().gone(`The tag ${warning}`);
+  await order().gone(`The return tag ${warning}`);
   await order().move('Shipped');
   await see(order().next).toContainText('The bow has left the shop.');
 

@@ -88,9 +88,9 @@ export class LeavingDriver {
     return this.page.getByRole('dialog');
   }
 
-  async openPaper(name: 'Shipping tag' | 'Work order'): Promise<void> {
+  async openPaper(name: 'Shipping tag' | 'Return tag' | 'Work order'): Promise<void> {
     const papers = this.page.getByRole('region', { name: 'Papers' });
-    const group = name === 'Shipping tag' ? 'For the parcel' : 'For the bench';
+    const group = name === 'Work order' ? 'For the bench' : 'For the parcel';
     await papers.getByRole('button', { name: group }).click();
     // The menu is not inside the section on the page.
     await this.page.getByRole('menuitem', { name }).click();

@@ -1,2 +1,6 @@
 export type { Page } from 'playwright';
-export { expect } from 'playwright/test';
+
+import { expect as playwrightExpect } from 'playwright/test';
+
+/** Patient enough for two programs and two browsers on two cores. */
+export const expect = playwrightExpect.configure({ timeout: 15_000 });

@@ -2,6 +2,8 @@ import type { Client } from '../support/doors.ts';
 import { httpClient } from '../support/doors.ts';
 import { bowFields, customerFields, orderFields, shopFields } from '../support/fixtures.ts';
 import { newCommandId } from '../support/new-command-id.ts';
+import { expect as see } from './page.ts';
+import type { Session } from './session.ts';
 import { checkedScale, weighBehind } from './shop-scale.ts';
 
 export interface SeededShop {
@@ -164,4 +166,11 @@ export async function seedShop(url: string): Promise<SeededShop> {
     customerId: card.customerId ?? '',
     bowId: card.bowId ?? '',
   };
+}
+
+/** The owner of the seeded shop stands at the screen. */
+export async function enterSeeded({ page, program }: Session): Promise<void> {
+  await page.goto(program.url);
+  await page.getByRole('button', { name: /Ida Penn/ }).click();
+  await see(page.getByRole('heading', { name: 'Today', level: 1 })).toBeVisible();
 }

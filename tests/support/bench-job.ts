@@ -1,5 +1,3 @@
-import { type MeasuredBow, type MeasuredLimb, sizesOf } from '../../core/limb/index.ts';
-import { weightAndTiller } from '../../core/limb/workdown/next-bite-response.ts';
 import { planBowOf } from '../../core/limb-room/from-input.ts';
 import { getBench } from '../../core/shop/bench/bench-view.ts';
 import { checkGlass } from '../../core/shop/bench/glass-checks.ts';
@@ -11,66 +9,17 @@ import { takeBite } from '../../core/shop/bench/take-bite.ts';
 import { readTiller } from '../../core/shop/bench/tiller-readings.ts';
 import { inputOf, responseOf, standingPlan } from '../../core/shop/plans/stored.ts';
 import { addReading } from '../../core/shop/readings/readings.ts';
+import { followCard, widthsAt } from '../../demo-data/simulated/follow-card.ts';
+import { JobWorld } from '../../demo-data/simulated/job-world.ts';
+import { drawIn } from '../../demo-data/simulated/simulated-bow.ts';
+import { trueBow } from '../../demo-data/simulated/true-bow.ts';
 import type { BenchStep, BenchView } from '../../shared/contract/bench-work.ts';
 import type { Stage } from '../../shared/stages.ts';
 import { type PlanShop, planShop } from './plan-shop.ts';
 import { seededRandom } from './random.ts';
-import { drawIn, type SimulatedBow, segments, tillerOf } from './simulated-job-bow.ts';
-import { JobWorld } from './simulated-job-world.ts';
 import { newCommandId } from './test-shop.ts';
 
 type Step<Kind extends BenchStep['kind']> = Extract<BenchStep, { kind: Kind }>;
-
-/** A limb with a station at every place, its core softer or stiffer than anybody knows. */
-function trueLimb(limb: MeasuredLimb, placesIn: readonly number[], thicker: number): MeasuredLimb {
-  const { profile } = limb;
-  const sizes = sizesOf(profile);
-  const known = profile.stations.map(({ fromFadeIn }) => fromFadeIn);
-  const places = [...new Set([...known, ...placesIn])].sort((a, b) => a - b);
-  const stations = places.map((fromFadeIn) => {
-    const at = sizes(fromFadeIn);
-    return { ...at, fromFadeIn, thicknessIn: at.thicknessIn * thicker };
-  });
-  const { corePsi, glassPsi } = profile.layup;
-  const layup = { ...profile.layup, corePsi: 1.1 * corePsi, glassPsi: 0.95 * glassPsi };
-  return { ...limb, profile: { ...profile, stations, layup } };
-}
-
-function leaning(measured: MeasuredBow, placesIn: readonly number[], lean: number): MeasuredBow {
-  return {
-    ...measured,
-    upper: trueLimb(measured.upper, placesIn, 1 - lean),
-    lower: trueLimb(measured.lower, placesIn, 1 + lean),
-  };
-}
-
-/** The bow behind the plan's figures: it stands at a tiller, and weighs what it weighs. */
-export function trueBow(
-  measured: MeasuredBow,
-  placesIn: readonly number[],
-  at: { tillerIn: number; lbf: number },
-): SimulatedBow {
-  let [lean0, lean1] = [0, 0.004];
-  let f0 = (tillerOf(leaning(measured, placesIn, 0)) ?? 0) - at.tillerIn;
-  for (let i = 0; i < 8; i += 1) {
-    const f1 = (tillerOf(leaning(measured, placesIn, lean1)) ?? 0) - at.tillerIn;
-    if (Math.abs(f1) < 1e-3) break;
-    [lean0, lean1, f0] = [lean1, lean1 - (f1 * (lean1 - lean0)) / (f1 - f0), f1];
-  }
-  const truth = leaning(measured, placesIn, lean1);
-  const solved = weightAndTiller(truth, drawIn, segments);
-  if (solved.status !== 'converged') throw new Error(solved.why);
-  return {
-    kind: 'longbow',
-    contact: false,
-    truth,
-    scale: at.lbf / solved.value.lbf,
-    measured,
-    placesIn,
-    arrivalLbf: at.lbf,
-    targetTillerIn: at.tillerIn,
-  };
-}
 
 /** A bowyer who does what the bench says, on a bow that nobody knows exactly. */
 export class BenchJob {
@@ -140,32 +89,9 @@ export class BenchJob {
     return taken;
   }
 
-  /** The hand follows the card, and misses as hands do. */
-  handBite({ method, upper, lower, face }: Step<'bite'>) {
-    const limb = (work: typeof upper) => ({
-      cuts: work.cuts.map((cut) => ({
-        fromFadeIn: cut.fromFadeIn,
-        leftIn: cut.offLeftIn,
-        rightIn: cut.offRightIn,
-      })),
-      face,
-      bellyThou: work.bellyThou,
-      backThou: work.backThou,
-      edgeRadiusIn: null,
-    });
-    const removal = { upper: limb(upper), lower: limb(lower) };
-    if (method === 'narrow') this.world.cut(removal);
-    else if (method === 'strokes') this.world.stroke(removal);
-    else this.world.thin(removal);
-  }
-
   remeasure(step: Step<'remeasure'>) {
-    const read = this.world.widthsIn();
-    const widths = step.places.map(({ limb, fromFadeIn }) => {
-      const at = this.world.bow.placesIn.indexOf(fromFadeIn);
-      return { limb, fromFadeIn, widthIn: read[limb][at] ?? 0 };
-    });
     const { removalId, rowVersion } = step;
+    const widths = widthsAt(this.world, step);
     return this.measure({ removalId, rowVersion, widths, faces: [] });
   }
 
@@ -228,7 +154,7 @@ export class BenchJob {
     switch (step.kind) {
       case 'bite':
         await this.takeBite(view);
-        this.handBite(step);
+        followCard(this.world, step);
         return true;
       case 'remeasure':
         await this.remeasure(step);

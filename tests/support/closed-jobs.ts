@@ -1,7 +1,7 @@
+import { normal } from '../../demo-data/simulated/normal.ts';
 import type { PlanShop } from './plan-shop.ts';
 import { seededRandom } from './random.ts';
 import { removalOnRecord } from './removal-on-record.ts';
-import { normal } from './simulated-job-normal.ts';
 
 const hour = 3_600_000;
 

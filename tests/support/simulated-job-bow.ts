@@ -1,24 +1,18 @@
-import { braceTiller } from '../../core/limb/brace-tiller.ts';
 import type { LimbProfile, LimbStation } from '../../core/limb/limb-profile.ts';
 import { type MeasuredBow, type MeasuredLimb, wholeBowOf } from '../../core/limb/modelled-bow.ts';
 import { solveStaticBow } from '../../core/limb/static-bow.ts';
+import { normal } from '../../demo-data/simulated/normal.ts';
+import {
+  type BowKind,
+  drawIn,
+  type SimulatedBow,
+  segments,
+  spreads,
+  tillerOf,
+} from '../../demo-data/simulated/simulated-bow.ts';
 import { bambooPsi, glassPsi } from './sample-limbs.ts';
-import { normal } from './simulated-job-normal.ts';
 
-export type BowKind = 'longbow' | 'hybrid' | 'recurve';
 export const bowKinds: readonly BowKind[] = ['longbow', 'hybrid', 'recurve'];
-export const drawIn = 28;
-export const segments = 30;
-
-/** What nobody knows of a bow, and what a calliper misreads: one standard deviation each. */
-export const spreads = {
-  glassModulus: 0.1,
-  coreModulus: 0.15,
-  riserIn: 0.5,
-  thicknessBetween: 0.02,
-  widthReadingIn: 0.005,
-  thicknessReadingIn: 0.003,
-} as const;
 
 /** Limbs of each kind, even between two values; inches. */
 const ranges = {
@@ -32,20 +26,6 @@ const ranges = {
     thick: 0.9,
   },
 } as const;
-
-/** A bow as it is, and as it was measured on the bench. */
-export interface SimulatedBow {
-  kind: BowKind;
-  contact: boolean;
-  truth: MeasuredBow;
-  /** The model's pounds times this are the bow's own. */
-  scale: number;
-  measured: MeasuredBow;
-  /** Places that are measured and cut, inches from the fade. */
-  placesIn: readonly number[];
-  arrivalLbf: number;
-  targetTillerIn: number;
-}
 
 type Random = () => number;
 const between = (random: Random, [low, high]: readonly [number, number]) =>
@@ -110,11 +90,6 @@ function bowOf({ limb, fadeIn, braceIn }: Shape, lean: number): MeasuredBow {
     profile: limb(thicker),
   });
   return { upper: half(1 - lean), lower: half(1 + lean), braceIn };
-}
-
-export function tillerOf(bow: MeasuredBow): number | null {
-  const solved = braceTiller(wholeBowOf(bow), bow.braceIn, segments);
-  return solved.status === 'converged' ? solved.value.tillerIn : null;
 }
 
 /** The limbs one thicker and one thinner until the bow stands at a tiller; secant rule. */

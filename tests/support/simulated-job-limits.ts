@@ -1,7 +1,7 @@
 import type { MeasuredBow, MeasuredLimb } from '../../core/limb/modelled-bow.ts';
 import type { BowRemoval } from '../../core/limb/predict-removal.ts';
 import type { LimbRemoval } from '../../core/limb/removal.ts';
-import type { SimulatedBow } from './simulated-job-bow.ts';
+import type { SimulatedBow } from '../../demo-data/simulated/simulated-bow.ts';
 
 /** Limits by kind of bow (common practice); a hybrid is held to those of a longbow but its tip. */
 export const limits = {

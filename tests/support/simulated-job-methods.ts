@@ -1,5 +1,5 @@
 import type { BiteMethod } from '../../core/limb/workdown/next-bite-candidate.ts';
-import type { SimulatedBow } from './simulated-job-bow.ts';
+import type { SimulatedBow } from '../../demo-data/simulated/simulated-bow.ts';
 
 interface Steps {
   upper: number;

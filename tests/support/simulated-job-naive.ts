@@ -1,8 +1,8 @@
 import { nothingTaken } from '../../core/limb/removal.ts';
+import { JobWorld } from '../../demo-data/simulated/job-world.ts';
 import { seededRandom } from './random.ts';
 import { type JobOutcome, outcomeOf, type SimulatedJob } from './simulated-job.ts';
 import { partsOf } from './simulated-job-methods.ts';
-import { JobWorld } from './simulated-job-world.ts';
 
 /** The step that a naive hand cuts in, inches a side. */
 const stepIn = 1 / 64;

@@ -14,6 +14,8 @@ import {
   startWorkdown,
   type WorkdownState,
 } from '../../core/limb/workdown/workdown.ts';
+import { hands, JobWorld, pulls, slopesOf } from '../../demo-data/simulated/job-world.ts';
+import { spreads } from '../../demo-data/simulated/simulated-bow.ts';
 import type { Sanding } from '../../shared/weight-plan.ts';
 import { seededRandom } from './random.ts';
 import {
@@ -24,10 +26,8 @@ import {
   type SimulatedJob,
   sandingMean,
 } from './simulated-job.ts';
-import { spreads } from './simulated-job-bow.ts';
 import { type LimbsNow, refusalOf } from './simulated-job-limits.ts';
 import { narrowing, outerNarrowing } from './simulated-job-methods.ts';
-import { hands, JobWorld, pulls, slopesOf } from './simulated-job-world.ts';
 
 const names = ['upper', 'lower'] as const;
 

@@ -4,12 +4,13 @@ import {
   limbBite,
 } from '../../core/limb/workdown/next-bite-candidate.ts';
 import { type BowResponse, bowResponse } from '../../core/limb/workdown/next-bite-response.ts';
+import { hands, type JobWorld } from '../../demo-data/simulated/job-world.ts';
+import { drawIn, type SimulatedBow } from '../../demo-data/simulated/simulated-bow.ts';
 import type { Sanding } from '../../shared/weight-plan.ts';
 import { seededRandom } from './random.ts';
-import { drawIn, type SimulatedBow, simulatedBow } from './simulated-job-bow.ts';
+import { simulatedBow } from './simulated-job-bow.ts';
 import { type LimbsNow, limitBroken, refusalOf } from './simulated-job-limits.ts';
 import { narrowing } from './simulated-job-methods.ts';
-import { hands, type JobWorld } from './simulated-job-world.ts';
 
 const both = { upper: null, lower: null };
 const names = ['upper', 'lower'] as const;

@@ -4,6 +4,7 @@ import { undoCasesBenchRecords } from './undo-cases-bench-records.ts';
 import { undoCasesBenchWork } from './undo-cases-bench-work.ts';
 import { undoCasesPlans } from './undo-cases-plans.ts';
 import { undoCasesPrices } from './undo-cases-prices.ts';
+import { undoCasesStores } from './undo-cases-stores.ts';
 import {
   arrivalFields,
   carrier,
@@ -36,6 +37,7 @@ export const undoCases: Record<string, Case> = {
   ...undoCasesBenchWork,
   ...undoCasesPlans,
   ...undoCasesPrices,
+  ...undoCasesStores,
   'scales.add':
     async ({ client }) =>
     (commandId) =>

@@ -58,7 +58,7 @@ function planned({ work, facts, advice }: Bench) {
 
 /** @see contract.bench.get */
 export async function getBench(shop: OpenShop, orderId: string): Promise<BenchView> {
-  const bench = await readBench(shop.read, await readOrder(shop.read, orderId));
+  const bench = await readBench(shop.read, await readOrder(shop.read, orderId), shop.now());
   const { order, plan, advice, hash, facts } = bench;
   return {
     orderId: order.id,

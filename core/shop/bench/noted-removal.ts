@@ -15,7 +15,7 @@ export function noteRemoval(
 ): Promise<ContractOutputs['bench']['noteRemoval']> {
   return runCommand(ctx, { id: input.commandId, name: 'bench.noteRemoval' }, async (trx) => {
     const order = await readOrder(trx.db, input.orderId);
-    const facts = await readFacts(trx.db, order);
+    const facts = await readFacts(trx.db, order, trx.at);
     const verdict = passGates(['bite'], facts, ctx.actor.role, input.override);
     if (!verdict.open) {
       trx.about({ orderId: order.id, bowId: order.bow_id });

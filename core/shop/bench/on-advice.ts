@@ -34,7 +34,7 @@ export function onAdvice(
   return runCommand(ctx, { id: input.commandId, name }, async (trx) => {
     const order = await readOrder(trx.db, input.orderId);
     trx.about({ orderId: order.id, bowId: order.bow_id });
-    const bench = await readBench(trx.db, order);
+    const bench = await readBench(trx.db, order, trx.at);
     refuseOtherAdvice(bench, input.advice);
     const verdict = passGates(['bite'], bench.gateFacts, ctx.actor.role, input.override);
     if (!verdict.open) return { outcome: 'refused', orderId: order.id, missing: verdict.missing };

@@ -104,7 +104,7 @@ function hashOf(bench: Omit<Bench, 'hash' | 'advice' | 'work' | 'gateFacts'>): s
 }
 
 /** Everything on the bench of one order, read from one connection. */
-export async function readBench(db: Db, order: OrderRow): Promise<Bench> {
+export async function readBench(db: Db, order: OrderRow, now: string): Promise<Bench> {
   const plan = await standingPlan(db, order.id);
   const rows = await workdownRows(db, order.id, plan);
   const glassChecks = await db
@@ -115,7 +115,7 @@ export async function readBench(db: Db, order: OrderRow): Promise<Bench> {
     .orderBy('id')
     .execute();
   const policy = await benchPolicyOf(db);
-  const gateFacts = await readFacts(db, order);
+  const gateFacts = await readFacts(db, order, now);
   const route = routeOf(order);
   const [strip, weightWork] = [route.indexOf('strip-sand'), route.indexOf('weight-work')];
   const stops = stopsOf(await openStops(db), order).map(({ place }) => `${place}.`);

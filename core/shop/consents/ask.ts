@@ -37,7 +37,7 @@ export async function proposeConsent(
   input: ContractInputs['consents']['propose'],
 ): Promise<ContractOutputs['consents']['propose']> {
   const { order } = await customersOrder(shop.read, input.orderId);
-  if (input.kind === 'undershoot') await refuseWithoutOffer(shop.read, order);
+  if (input.kind === 'undershoot') await refuseWithoutOffer(shop.read, order, shop.now());
   const subject = (await subjectsNow(shop.read, order))[input.kind];
   const wording = await wordingNow(shop.read, `consent:${input.kind}`);
   const text = consentTextOf(wording.body, { ...(await orderValues(shop, order)), subject });
@@ -50,8 +50,12 @@ export async function proposeConsent(
 }
 
 /** Nobody is asked to accept less than was agreed before the shop says what it offers for it. */
-async function refuseWithoutOffer(db: OpenShop['read'], order: OrderRow): Promise<void> {
-  const facts = await readFacts(db, order);
+async function refuseWithoutOffer(
+  db: OpenShop['read'],
+  order: OrderRow,
+  now: string,
+): Promise<void> {
+  const facts = await readFacts(db, order, now);
   if (facts.undershootOffered) return;
   const offers = await storedUndershoots(db, order.id);
   const trouble =
@@ -70,7 +74,7 @@ export function askConsent(
   return runCommand(ctx, { id: input.commandId, name: 'consents.ask' }, async (trx) => {
     const { order } = await customersOrder(trx.db, input.orderId);
     trx.about({ orderId: order.id, bowId: order.bow_id, customerId: order.customer_id });
-    if (input.kind === 'undershoot') await refuseWithoutOffer(trx.db, order);
+    if (input.kind === 'undershoot') await refuseWithoutOffer(trx.db, order, trx.at);
     const subject = (await subjectsNow(trx.db, order))[input.kind];
     refuseEmptySubject(input.kind, order, subject);
     refuseMissingSubject(input.text, subject);

@@ -54,7 +54,7 @@ export function recordEntry(
       throw new ShopError('BAD_INPUT', `${kind.label}: write a few words.`, { note: kind.hint });
     }
     const gates = kind.step === null ? [] : [kind.step];
-    const facts = await readFacts(trx.db, order);
+    const facts = await readFacts(trx.db, order, trx.at);
     const verdict = passGates(gates, facts, ctx.actor.role, input.override);
     if (!verdict.open) return { outcome: 'refused', orderId: order.id, missing: verdict.missing };
     const overridden = verdict.overridden.length > 0;

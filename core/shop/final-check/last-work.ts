@@ -11,24 +11,34 @@ export async function lastBiteAt(db: OpenShop['read'], orderId: string): Promise
   return last?.at ?? null;
 }
 
+function later(...instants: readonly (string | null)[]): string | null {
+  return (
+    instants
+      .filter((at) => at !== null)
+      .sort()
+      .at(-1) ?? null
+  );
+}
+
+/** As recorded, or as noted before coats were records. */
 async function lastCoatAt(db: OpenShop['read'], orderId: string): Promise<string | null> {
-  const last = await db
+  const noted = await db
     .selectFrom('entry')
     .select((eb) => eb.fn.max('recorded_at').as('at'))
     .where('order_id', '=', orderId)
     .where('item', 'in', ['coat', 'first-clear'])
     .where('struck_reason', 'is', null)
     .executeTakeFirst();
-  return last?.at ?? null;
+  const coat = await db
+    .selectFrom('coat')
+    .select((eb) => eb.fn.max('at').as('at'))
+    .where('order_id', '=', orderId)
+    .where('struck_reason', 'is', null)
+    .executeTakeFirst();
+  return later(noted?.at ?? null, coat?.at ?? null);
 }
 
 /** Instant of the last bite or coat: what was looked over before it must be looked over again. */
 export async function lastWorkAt(db: OpenShop['read'], orderId: string): Promise<string | null> {
-  const [bite, coat] = [await lastBiteAt(db, orderId), await lastCoatAt(db, orderId)];
-  return (
-    [bite, coat]
-      .filter((at) => at !== null)
-      .sort()
-      .at(-1) ?? null
-  );
+  return later(await lastBiteAt(db, orderId), await lastCoatAt(db, orderId));
 }

@@ -3,6 +3,7 @@ import type { Found } from '../../../shared/contract/find.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { SearchRow } from '../../storage/tables.ts';
 import { bowLine } from '../bows/bow-line.ts';
+import { foundConsumables, scannedLabel } from './found-stores.ts';
 import { ftsQuery } from './fts-query.ts';
 
 type Kind = SearchRow['kind'];
@@ -80,12 +81,15 @@ async function foundBows(shop: OpenShop, text: string): Promise<Found[]> {
   }));
 }
 
-/** Everything that holds all the words typed: orders, then people, then bows. */
+/** Everything that holds all the words typed: orders, then people, bows, consumables. */
 export async function findAnything(shop: OpenShop, text: string): Promise<Found[]> {
+  const label = await scannedLabel(shop, text);
+  if (label !== null) return [label];
   const lists = await Promise.all([
     foundOrders(shop, text),
     foundCustomers(shop, text),
     foundBows(shop, text),
+    foundConsumables(shop, text),
   ]);
   return lists.flat();
 }

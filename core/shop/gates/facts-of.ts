@@ -21,12 +21,15 @@ import type { StoredConsent } from '../consents/stored.ts';
 import { subjectsOf } from '../consents/subject.ts';
 import { checkSubjectOf } from '../final-check/subject.ts';
 import type { OpenStop } from '../findings/open-stops.ts';
+import type { RoomRows } from '../finish/room-rows.ts';
+import type { FinishRows } from '../finish/stored.ts';
 import { routeOf, servicesOf } from '../orders/order-json.ts';
 import { openBalance } from '../prices/stored.ts';
 import type { StoredReading } from '../readings/stored.ts';
 import { sessionWeights, weightAtAmoDraw } from '../readings/weights.ts';
 import { scaleErrorLimitLbf } from '../scales/scale-check.ts';
 import { parcelOf } from '../shipments/parcel-of.ts';
+import { finishStateOf } from './finish-state.ts';
 import type { GateFacts, ParcelFacts } from './gate-facts.ts';
 
 /** Everything on record of one order that a gate may look at; lists in the order they were recorded. */
@@ -55,10 +58,12 @@ export interface FactRows {
   removals: readonly RemovalRow[];
   glassChecks: readonly GlassCheckRow[];
   tillerReadings: readonly TillerReadingRow[];
+  finish: FinishRows;
+  room: RoomRows;
   plan: GateFacts['plan'];
   openSurprise: boolean;
   openIncidents: number;
-  /** Instant the last shipping tag was printed or saved. */
+  /** Instant the last return tag was printed or saved. */
   tagMadeAt: string | null;
   addressKnown: boolean;
 }
@@ -202,7 +207,9 @@ export function factsOf(rows: FactRows): GateFacts {
     priceLines: rows.priceLines,
     layout: rows.layout,
   });
+  const finish = finishStateOf(rows.finish, rows.room);
   const lastCoatAt = latest(
+    finish.lastCoatAt,
     entries.get('coat')?.recorded_at,
     entries.get('first-clear')?.recorded_at,
   );
@@ -229,6 +236,7 @@ export function factsOf(rows: FactRows): GateFacts {
     ...weightFacts(rows, entries),
     ...benchFacts(rows),
     stationsMeasured: rows.stationsMeasured,
+    finish,
     coated: lastCoatAt !== null,
     lastWorkAt: latest(lastCoatAt, doneAt(rows)),
     openIncidents: rows.openIncidents,

@@ -2,6 +2,8 @@ import type { OpenShop } from '../../storage/context.ts';
 import type { OrderRow } from '../../storage/tables.ts';
 import { storedConsents } from '../consents/stored.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
+import { roomRows } from '../finish/room-rows.ts';
+import { noFinishRows, storedFinish } from '../finish/stored.ts';
 import { markingPolicy } from '../inscriptions/policy.ts';
 import { storedLayouts } from '../inscriptions/stored.ts';
 import { storedPayments, storedPriceLines } from '../prices/stored.ts';
@@ -97,7 +99,7 @@ async function doorRows(db: Db, ids: readonly string[]) {
     .selectFrom('paper')
     .select((eb) => ['order_id', eb.fn.max('made_at').as('made_at')])
     .where('order_id', 'in', ids)
-    .where('kind', '=', 'shipping-tag')
+    .where('kind', '=', 'return-tag')
     .groupBy('order_id')
     .execute();
   return {
@@ -125,13 +127,29 @@ async function stopRows(db: Db) {
   return { stops, pictures };
 }
 
+/**
+ * The finish room's rows. Recoat windows are asked for in Finish alone, so only its readings of
+ * the air are read.
+ */
+async function finishRows(db: Db, orders: readonly OrderRow[], now: string) {
+  const finish = await storedFinish(
+    db,
+    orders.map((order) => order.id),
+  );
+  const coated = orders.flatMap((order) =>
+    order.stage === 'finish' ? (finish.get(order.id) ?? []) : [],
+  );
+  return { finish, room: await roomRows(db, now, coated) };
+}
+
 /** Reads the rows of all the given orders in one query a table. */
-async function readRows(db: Db, orders: readonly OrderRow[]): Promise<FactRows[]> {
+async function readRows(db: Db, orders: readonly OrderRow[], now: string): Promise<FactRows[]> {
   const ids = orders.map((order) => order.id);
   const { bows, addressed } = await bowsAndAddresses(db, orders);
   const work = await workRows(db, ids);
   const bench = await benchRows(db, orders);
   const door = await doorRows(db, ids);
+  const { finish, room } = await finishRows(db, orders, now);
   const { stops, pictures } = await stopRows(db);
   const readings = Map.groupBy(await storedReadings(db, ids), (row) => row.order_id);
   const layouts = await storedLayouts(db, ids);
@@ -160,6 +178,8 @@ async function readRows(db: Db, orders: readonly OrderRow[]): Promise<FactRows[]
     removals: bench.removals.get(order.id) ?? [],
     glassChecks: bench.glassChecks.get(order.id) ?? [],
     tillerReadings: bench.tillerReadings.get(order.id) ?? [],
+    finish: finish.get(order.id) ?? noFinishRows,
+    room,
     plan: bench.plans.get(order.id) ?? { state: 'none' },
     openSurprise: isSurprised(bench, order.id, readings.get(order.id) ?? []),
     openIncidents: door.incidents.get(order.id)?.length ?? 0,
@@ -174,21 +194,22 @@ export interface OrderFacts {
 }
 
 /**
- * What the gates look at, of many orders at once: some twenty queries for all of them, where
+ * What the gates look at at an instant, of many orders at once: some twenty queries for all of them, where
  * reading each by itself would take twenty for every one.
  */
 export async function readManyFacts(
   db: Db,
   orders: readonly OrderRow[],
+  now: string,
 ): Promise<Map<string, OrderFacts>> {
   if (orders.length === 0) return new Map();
-  const all = await readRows(db, orders);
+  const all = await readRows(db, orders, now);
   return new Map(all.map((rows) => [rows.order.id, { rows, facts: factsOf(rows) }]));
 }
 
 /** What the gates look at, read from one connection, so that a command sees its own transaction. */
-export async function readFacts(db: Db, order: OrderRow): Promise<GateFacts> {
-  const [rows] = await readRows(db, [order]);
+export async function readFacts(db: Db, order: OrderRow, now: string): Promise<GateFacts> {
+  const [rows] = await readRows(db, [order], now);
   if (rows === undefined) throw new Error('one order gives one set of rows');
   return factsOf(rows);
 }

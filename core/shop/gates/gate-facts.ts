@@ -2,6 +2,7 @@ import type { ConsentKind, ConsentState } from '../../../shared/consents.ts';
 import type { EntryItem } from '../../../shared/entries.ts';
 import type { FinalCheckSubject } from '../../../shared/final-checklist.ts';
 import type { GoingHome, Service, Stage } from '../../../shared/stages.ts';
+import type { FinishState } from './finish-state.ts';
 import type { MeasuredWeight } from './inscribed-weight.ts';
 
 /** The parcel that is to leave, as far as it is known. */
@@ -38,7 +39,7 @@ export interface GateFacts {
   anyFinding: boolean;
   /** Open stop findings have a photograph each. */
   stopsPictured: boolean;
-  /** A shipping tag was printed after the last stop finding. */
+  /** A return tag was printed after the last stop finding. */
   tagSinceStop: boolean;
   targetLbf: number | null;
   targetDrawIn: number | null;
@@ -73,6 +74,8 @@ export interface GateFacts {
   lastWorkAt: string | null;
   /** A coat was put on in this order. */
   coated: boolean;
+  /** What the finish room's records say. */
+  finish: FinishState;
   /** Damage done here whose remedy is not settled. */
   openIncidents: number;
   parcel: ParcelFacts | null;

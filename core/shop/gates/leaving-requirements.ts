@@ -1,5 +1,5 @@
 import { type FinalCheck, finalChecks } from '../../../shared/final-checklist.ts';
-import { atWork, both, goesHome, onRoute } from './conditions.ts';
+import { atWork, both, goesHome } from './conditions.ts';
 import { needs, needsEntry, type Requirement } from './requirement.ts';
 
 /** A check that applies must be in order, and looked at again after the last bite or coat. */
@@ -38,11 +38,6 @@ export const paidOrTerms = needsEntry('paid-or-terms', 'Not paid and no terms no
   when: ({ balanceCents }) => balanceCents === null || balanceCents > 0,
 });
 
-/** A finish that prints its wrapping is as much trouble on the way home as after the work. */
-export const safeToWrap = needsEntry('safe-to-wrap', 'Not noted that the finish is safe to wrap.', {
-  when: (facts) => (atWork(facts) ? onRoute('finish')(facts) : facts.coated),
-});
-
 /** A bow sent home unworked goes with what was found on it, in words and pictures. */
 export const findingsTold: readonly Requirement[] = [
   needsEntry('findings-told', 'The customer has not been told what was found.', {
@@ -63,10 +58,10 @@ export const warningTag = needs(
   (facts) =>
     facts.tagSinceStop
       ? null
-      : 'The tag DO NOT STRING OR DRAW was not printed since the stop finding.',
+      : 'The return tag DO NOT STRING OR DRAW was not printed since the stop finding.',
   {
     when: both(goesHome, (facts) => facts.openStops > 0),
-    opens: 'shipping-tag',
+    opens: 'return-tag',
     override: 'never',
   },
 );

@@ -1,6 +1,7 @@
 import { type ConsentKind, consentLabels } from '../../../shared/consents.ts';
 import { type EntryItem, entryKinds } from '../../../shared/entries.ts';
 import type { MissingItem, Section } from '../../../shared/gates.ts';
+import type { FinishState, RecordState } from './finish-state.ts';
 import type { GateFacts } from './gate-facts.ts';
 
 /** One row of the gate table. */
@@ -41,6 +42,31 @@ export function needsEntry(item: EntryItem, sentence: string, options: Options =
     opens: item,
     override: () => options.override ?? 'owner',
   };
+}
+
+/**
+ * What the finish room's records answer. Where they say nothing, a dated entry of a shop that
+ * worked before them still stands; so does one written after the record that stands against it.
+ * A coat about to be recorded answers by its own records alone.
+ */
+export function needsRecord(
+  item: EntryItem,
+  of: (finish: FinishState) => RecordState,
+  sentence: string,
+  options: Options = {},
+): Requirement {
+  const missing = (facts: GateFacts): string | null => {
+    const record = of(facts.finish);
+    if (record.state === 'ok') return null;
+    const entry = facts.finish.proposed ? null : facts.entry(item);
+    if (record.state === 'trouble') {
+      const later = entry?.outcome === 'ok' && entry.recordedAt > record.at;
+      return later ? null : record.sentence;
+    }
+    if (entry === null) return sentence;
+    return entry.outcome === 'ok' ? null : `${entryKinds[item].label}: recorded as not in order.`;
+  };
+  return needs(item, 'finish', missing, { ...options, opens: item });
 }
 
 const consentTrouble = {

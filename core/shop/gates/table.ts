@@ -1,5 +1,11 @@
 import type { Gate } from '../../../shared/gates.ts';
-import { atWork, has, hasTarget, onRoute } from './conditions.ts';
+import { atWork, has, hasTarget } from './conditions.ts';
+import {
+  coatRequirements,
+  readyForFinish,
+  safeToWrap,
+  stringAndFlex,
+} from './finish-requirements.ts';
 import {
   belongingsBack,
   finalCheckList,
@@ -7,7 +13,6 @@ import {
   incidentsSettled,
   paidOrTerms,
   parcelReady,
-  safeToWrap,
   warningTag,
 } from './leaving-requirements.ts';
 import { needs, needsConsent, needsEntry, type Requirement } from './requirement.ts';
@@ -15,7 +20,6 @@ import {
   aboveTarget,
   agreedConsents,
   arrivalWeighing,
-  coatRequirements,
   glassCheck,
   inStage,
   inscribedWeight,
@@ -85,17 +89,7 @@ export const gateTable: Record<Gate, readonly Requirement[]> = {
     aboveTarget,
   ],
   'strip-sand': agreedConsents,
-  finish: [
-    weighedAfterSanding,
-    ...undershootDecided,
-    needsEntry('last-grit', 'Last grit not recorded.', { when: onRoute('strip-sand') }),
-    needsEntry('finish-system', 'No finish chosen.'),
-    needsEntry(
-      'air',
-      'Air not read: inside the sheet, and the surface 3 C (a 5.4 F difference) above dew point.',
-    ),
-    ...agreedConsents,
-  ],
+  finish: [weighedAfterSanding, ...undershootDecided, ...readyForFinish, ...agreedConsents],
   lettering: [
     inStage('finish'),
     inscriptionWritten,
@@ -110,12 +104,7 @@ export const gateTable: Record<Gate, readonly Requirement[]> = {
   ],
   coat: [inStage('finish'), ...coatRequirements],
   cure: [],
-  'final-check': [
-    noOpenStop,
-    needsEntry('string-and-flex', 'Not noted that the time to string and flex has passed.', {
-      when: onRoute('finish'),
-    }),
-  ],
+  'final-check': [noOpenStop, stringAndFlex],
   packed: [
     noOpenStop,
     ...finalCheckList,

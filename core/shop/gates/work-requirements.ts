@@ -11,7 +11,7 @@ import {
   tolerance,
 } from './conditions.ts';
 import { inscribedWeightTrouble } from './inscribed-weight.ts';
-import { needs, needsConsent, needsEntry, type Requirement } from './requirement.ts';
+import { needs, needsConsent, type Requirement } from './requirement.ts';
 
 export const noOpenStop = needs(
   'no-stop-finding',
@@ -166,9 +166,3 @@ export const inscribedWeight = needs(
   (facts) => inscribedWeightTrouble(facts.inscription, facts.measured, facts.markingRoundLbf),
   { override: 'never' },
 );
-
-export const coatRequirements: readonly Requirement[] = [
-  needsEntry('pot-life', 'Not noted that the batch is inside its pot life.'),
-  needsEntry('lots-in-date', 'Not noted that both lots are in date.'),
-  needsEntry('recoat-window', 'Not noted that the recoat window is open or the coat was scuffed.'),
-];

@@ -151,7 +151,7 @@ export async function suggestLines(
   const markedIn = limbSet?.amo_length_in ?? bow?.amo_length_in ?? null;
   const { markingRoundLbf } = await markingPolicy(shop.read);
   const readings = await storedReadings(shop.read, [order.id]);
-  const { lastRemovalAt } = await readFacts(shop.read, order);
+  const { lastRemovalAt } = await readFacts(shop.read, order, shop.now());
   const weights = weightsToMark(readings, lastRemovalAt, markingRoundLbf);
   const { name } = await getShop(shop);
   const rounding = markingRoundLabels[markingRoundLbf];

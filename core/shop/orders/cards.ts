@@ -52,7 +52,7 @@ async function related(shop: OpenShop, orders: readonly OrderRow[]) {
       .execute(),
     openStops(shop.read),
     storedReadings(shop.read, ids),
-    questionCounts(shop.read, orders),
+    questionCounts(shop, orders),
   ]);
   return {
     bows: indexBy(bows as BowRow[], (bow) => bow.id),

@@ -8,6 +8,8 @@ import { consentsOf } from '../consents/read.ts';
 import { customerOf } from '../customers/customer-row.ts';
 import { entriesOf } from '../entries/entries.ts';
 import { finalCheckOf } from '../final-check/checklist.ts';
+import { orderFinishOf } from '../finish/order-finish.ts';
+import { storedFinishOf } from '../finish/stored.ts';
 import { findingsOf } from '../findings/findings.ts';
 import { readFacts } from '../gates/facts.ts';
 import { missingAt } from '../gates/gates.ts';
@@ -15,6 +17,7 @@ import { incidentsOf } from '../incidents/stored.ts';
 import { layoutOf } from '../inscriptions/stored.ts';
 import { messagesOf } from '../messages/stored.ts';
 import { papersOf } from '../papers/issued.ts';
+import { paperOffersOf } from '../papers/offers.ts';
 import { plansOf } from '../plans/plans.ts';
 import { priceOf } from '../prices/price-of.ts';
 import { readingsOf } from '../readings/readings.ts';
@@ -50,7 +53,7 @@ async function bowAndCustomer(shop: OpenShop, order: OrderRow) {
 async function nextStep(shop: OpenShop, order: OrderRow): Promise<OrderDetail['next']> {
   const stage = nextStage(routeOf(order), order.stage);
   if (stage === null) return null;
-  return { stage, missing: missingAt(stage, await readFacts(shop.read, order)) };
+  return { stage, missing: missingAt(stage, await readFacts(shop.read, order, shop.now())) };
 }
 
 /** Everything about one order, for its page and its papers. */
@@ -59,9 +62,13 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
   const [card] = await cardsWhere(shop, (query) => query.where('shop_order.id', '=', id));
   if (card === undefined) throw notFound('order', id);
   const entries = await entriesOf(shop, id);
+  const owned = await bowAndCustomer(shop, order);
+  const papers = await papersOf(shop, order);
+  const findings = await findingsOf(shop, order);
+  const history = await historyOf(shop, id);
   return {
     card,
-    ...(await bowAndCustomer(shop, order)),
+    ...owned,
     ...(await limbsOf(shop, order)),
     services: servicesOf(order),
     targetWeightLbf: order.target_weight_lbf,
@@ -81,8 +88,9 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
     arrival: await arrivalOf(shop, id),
     belongings: await belongingsOf(shop, id),
     entries,
+    finish: await orderFinishOf(shop.read, order, await storedFinishOf(shop.read, id)),
     finalCheck: await finalCheckOf(shop, order, entries),
-    findings: await findingsOf(shop, order),
+    findings,
     incidents: await incidentsOf(shop, id),
     undershoot: await undershootOf(shop, order),
     readings: await readingsOf(shop, id),
@@ -91,9 +99,17 @@ export async function getOrder(shop: OpenShop, id: string): Promise<OrderDetail>
     consents: await consentsOf(shop, order),
     messages: await messagesOf(shop, id),
     shipments: await shipmentsOf(shop, id),
-    papers: await papersOf(shop, order),
+    papers,
+    paperOffers: await paperOffersOf(shop, {
+      card,
+      ...owned,
+      shipTo: order.ship_to,
+      papers,
+      findings,
+      history,
+    }),
     price: await priceOf(shop, order),
     tasks: await tasksOf(shop, id),
-    history: await historyOf(shop, id),
+    history,
   };
 }

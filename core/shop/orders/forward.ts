@@ -58,7 +58,8 @@ export async function gatesAhead(
   words: MoveWords = {},
 ): Promise<Verdict> {
   const gates = stagesBetween(routeOf(order), order.stage, to);
-  return passGates(gates, await readFacts(trx.db, order), ctx.actor.role, words.override);
+  const facts = await readFacts(trx.db, order, trx.at);
+  return passGates(gates, facts, ctx.actor.role, words.override);
 }
 
 /** Moves an order forward through every gate on the way, or answers what is missing. */

@@ -9,6 +9,7 @@ import { phaseWords } from '../readings/phases.ts';
 import { addressLines } from '../setup/address.ts';
 import type { RemovalRecords } from './before-after-removed.ts';
 import { removedLines } from './before-after-removed.ts';
+import { finishers, finishFacts } from './finish-facts.ts';
 import { nameOnPapers } from './shop-name.ts';
 
 interface Weighed {
@@ -83,13 +84,9 @@ function strungFacts({ before, after }: Weighed): BeforeAfterData['facts'] {
 }
 
 function finishedFacts(order: OrderDetail, people: readonly string[]): [string, string][] {
-  const finish = order.entries.findLast(
-    ({ item, struckReason, outcome }) =>
-      item === 'finish-system' && struckReason === null && outcome === 'ok',
-  );
   const rows: [string, string][] = [
     ['Work', order.services.map((service) => serviceLabels[service]).join(', ')],
-    ['Finish', finish?.note.replaceAll('\n', ' ') ?? ''],
+    ['Finish', finishFacts(order).finish ?? ''],
     ['Lettered', order.inscription.replaceAll('\n', ' / ')],
     ['By', people.join(', ')],
   ];
@@ -98,12 +95,8 @@ function finishedFacts(order: OrderDetail, people: readonly string[]): [string, 
 
 /** Whoever weighed it last or did any of the work, each once. */
 function peopleOf(order: OrderDetail, { after }: Weighed, workers: readonly string[]): string[] {
-  const finishers = order.entries
-    .filter(({ item, struckReason }) => item === 'finish-system' && struckReason === null)
-    .map(({ personName }) => personName);
-  return [...new Set([...workers, ...finishers, after?.personName ?? ''])].filter(
-    (name) => name !== '',
-  );
+  const people = [...workers, ...finishers(order), after?.personName ?? ''];
+  return [...new Set(people)].filter((name) => name !== '');
 }
 
 function acknowledged({ consents }: OrderDetail): string | null {

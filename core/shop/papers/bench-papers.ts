@@ -1,4 +1,5 @@
 import type { BeforeAfterData } from '../../papers/before-after.ts';
+import type { WorkOrderData } from '../../papers/data.ts';
 import type { MarkingTemplateData } from '../../papers/marking-template-data.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import { getOrder } from '../orders/detail.ts';
@@ -10,6 +11,8 @@ import { beforeAfterData } from './before-after-data.ts';
 import { bowPhotographs } from './before-after-photographs.ts';
 import { removalRecords } from './before-after-removed.ts';
 import { markingTemplateData } from './marking-template-data.ts';
+import { workOrderData } from './work-order-data.ts';
+import type { PlanOnPaper } from './work-order-plan-data.ts';
 
 /** @throws ShopError CONFLICT where there is no plan to mark out */
 export async function markingTemplateOf(
@@ -17,11 +20,30 @@ export async function markingTemplateOf(
   orderId: string,
   choice: Pick<MarkingTemplateData, 'format' | 'copy' | 'printedAt'>,
 ): Promise<MarkingTemplateData> {
+  const plan = await planOnPaper(ctx, orderId);
+  return markingTemplateData(await getOrder(ctx, orderId), plan, choice);
+}
+
+/** The plan that stands, or null. */
+async function planOnPaper(ctx: ShopContext, orderId: string): Promise<PlanOnPaper | null> {
+  const row = await standingPlan(ctx.read, orderId);
+  if (row === null) return null;
+  const [acceptedBy = ''] = await namesOf(ctx, [row.person_id]);
   const order = await readOrder(ctx.read, orderId);
-  const plan = await standingPlan(ctx.read, orderId);
-  const fit =
-    plan === null ? { ok: true, why: [] } : fitOf(plan, await readFitRecords(ctx.read, order));
-  return markingTemplateData(await getOrder(ctx, orderId), plan, fit, choice);
+  return { row, acceptedBy, fit: fitOf(row, await readFitRecords(ctx.read, order)) };
+}
+
+export async function workOrderOf(
+  ctx: ShopContext,
+  orderId: string,
+  choice: Pick<WorkOrderData, 'format' | 'copy' | 'printedAt'>,
+): Promise<WorkOrderData> {
+  return workOrderData(
+    await getOrder(ctx, orderId),
+    await getShop(ctx),
+    await planOnPaper(ctx, orderId),
+    choice,
+  );
 }
 
 async function namesOf(ctx: ShopContext, ids: readonly string[]): Promise<string[]> {

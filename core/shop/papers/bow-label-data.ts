@@ -19,8 +19,8 @@ const aboutWords: readonly string[] = ['inscription', 'inscription-weight', 'mar
  * show before.
  * @throws ShopError UNPRINTABLE
  */
-async function refuseUnapproved(db: OpenShop['read'], orderId: string): Promise<void> {
-  const facts = await readFacts(db, await readOrder(db, orderId));
+async function refuseUnapproved(db: OpenShop['read'], orderId: string, now: string): Promise<void> {
+  const facts = await readFacts(db, await readOrder(db, orderId), now);
   const [trouble] = missingAt('lettering', facts).filter(({ item }) => aboutWords.includes(item));
   if (trouble === undefined) return;
   throw new ShopError(
@@ -43,7 +43,7 @@ export async function bowLabelData(
   shop: ShopDetails,
   choice: { format: BowLabelData['format']; printedAt: string },
 ): Promise<BowLabelData> {
-  await refuseUnapproved(db, order.card.id);
+  await refuseUnapproved(db, order.card.id, choice.printedAt);
   return {
     format: choice.format,
     printedAt: choice.printedAt,

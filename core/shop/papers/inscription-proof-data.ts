@@ -56,7 +56,8 @@ function answerText(order: OrderDetail): string {
   return `Asked ${dayOf(asked.askedAt)}, answered ${dayOf(last.answeredAt)} by ${last.answeredBy}: ${state.toLowerCase()}.`;
 }
 
-function layoutFacts({ inscriptionLayout: layout }: OrderDetail): [string, string][] {
+/** Where the lines stand and how they are put on. */
+export function layoutFacts({ inscriptionLayout: layout }: OrderDetail): [string, string][] {
   if (layout === null) {
     return [['Where', 'Not said yet: ask where the lines shall stand.']];
   }

@@ -13,7 +13,7 @@ async function lastChangeAt(shop: OpenShop, orderId: string): Promise<string> {
     .selectFrom('order_history')
     .select((eb) => eb.fn.max('at').as('at'))
     .where('order_id', '=', orderId)
-    .where('kind', 'not in', ['paper', 'file', 'belonging-back', 'task', 'message'])
+    .where('kind', 'not in', ['paper', 'file', 'belonging-back', 'task', 'message', 'stock'])
     .executeTakeFirst();
   return row?.at ?? '';
 }

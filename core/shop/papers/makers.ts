@@ -10,15 +10,18 @@ import type { ShopContext } from '../../storage/context.ts';
 import { getCarePolicy } from '../care/policy.ts';
 import { getOrder } from '../orders/detail.ts';
 import { getShop } from '../setup/shop.ts';
-import { beforeAfterOf, markingTemplateOf } from './bench-papers.ts';
+import { beforeAfterOf, markingTemplateOf, workOrderOf } from './bench-papers.ts';
 import { bowLabelData } from './bow-label-data.ts';
 import { careCardData } from './care-card-data.ts';
 import { consentFormData } from './consent-form-data.ts';
+import { customsNoteData } from './customs-note-data.ts';
 import { inscriptionProofData } from './inscription-proof-data.ts';
+import { mixCardData } from './mix-card-data.ts';
 import { packingListData } from './packing-list-data.ts';
 import { pricePaperData } from './price-paper-data.ts';
+import { returnTagData } from './return-tag-data.ts';
 import { shippingTagData } from './shipping-tag-data.ts';
-import { workOrderData } from './work-order-data.ts';
+import { lotLabelData, shelfLabelData } from './stock-label-data.ts';
 
 /** What a paper is asked for. */
 export interface PaperRequest {
@@ -64,11 +67,7 @@ export function orderOf({ kind, orderId }: PaperRequest): string {
 /** How each kind of paper gets what goes on it. */
 export const makers: { [Kind in PaperKind]: PaperMaker<Kind> } = {
   'work-order': async (ctx, request) =>
-    workOrderData(
-      await getOrder(ctx, orderOf(request)),
-      await getShop(ctx),
-      chosen(request, ['letter', 'a4'], ['bench', 'office']),
-    ),
+    workOrderOf(ctx, orderOf(request), chosen(request, ['letter', 'a4'], ['bench', 'office'])),
   'inscription-proof': async (ctx, request) =>
     inscriptionProofData(
       ctx.read,
@@ -127,4 +126,22 @@ export const makers: { [Kind in PaperKind]: PaperMaker<Kind> } = {
       await getShop(ctx),
       chosen(request, ['4x6', 'a6'], ['parcel', 'office']),
     ),
+  'return-tag': async (ctx, request) =>
+    returnTagData(
+      await getOrder(ctx, orderOf(request)),
+      await getShop(ctx),
+      chosen(request, ['4x6', 'a6'], ['parcel']),
+    ),
+  'customs-note': async (ctx, request) =>
+    customsNoteData(
+      await getOrder(ctx, orderOf(request)),
+      await getShop(ctx),
+      chosen(request, ['letter', 'a4'], ['parcel', 'office']),
+    ),
+  'shelf-label': (ctx, request) =>
+    shelfLabelData(ctx, request.aboutId, chosen(request, ['label'], ['bench'])),
+  'lot-label': (ctx, request) =>
+    lotLabelData(ctx, request.aboutId, chosen(request, ['label'], ['bench'])),
+  'mix-card': (ctx, request) =>
+    mixCardData(ctx, request.aboutId, chosen(request, ['letter', 'a4'], ['bench'])),
 };

@@ -1,28 +1,21 @@
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import { inchFraction, weightAtDraw } from '../../../shared/measure.ts';
-import type { LimbAnswer, MethodAnswer } from '../../../shared/plan-answer.ts';
+import type { LimbAnswer } from '../../../shared/plan-answer.ts';
 import type { PlanInput } from '../../../shared/plan-input.ts';
 import { planMethodLabels } from '../../../shared/weight-plan.ts';
 import { type TemplateFace, templateOffsets } from '../../limb/template.ts';
 import type { MarkingLimb, MarkingTemplateData } from '../../papers/marking-template-data.ts';
-import type { WeightPlanRow } from '../../storage/tables.ts';
 import { dayOf } from '../day.ts';
 import { inputOf, methodOf } from '../plans/stored.ts';
+import { markedFace } from './marked-face.ts';
+import type { PlanOnPaper } from './work-order-plan-data.ts';
 
 const limbNames = ['upper', 'lower'] as const;
 
 function refuse(sentence: string): never {
   throw new ShopError('CONFLICT', sentence, { plan: sentence });
 }
-
-/** Side cuts that narrow one face only are marked on that face; any other on the back. */
-const faceOf = (plan: MethodAnswer): TemplateFace =>
-  limbNames.some(
-    (name) => plan[name].removal.cuts.length > 0 && plan[name].removal.face === 'belly',
-  )
-    ? 'belly'
-    : 'back';
 
 const isCut = ({ stations }: LimbAnswer) => stations.some(({ offPerSideIn }) => offPerSideIn > 0);
 
@@ -47,16 +40,16 @@ function limbOf(
 /**
  * What is marked on the limbs by the accepted plan. Only widths are measured, so each half is half
  * the width.
- * @param fit whether the plan still fits the records, and why not
  * @throws ShopError CONFLICT without a plan, with one that no longer fits or that cuts no width
  */
 export function markingTemplateData(
   order: OrderDetail,
-  row: WeightPlanRow | null,
-  fit: { ok: boolean; why: string[] },
+  accepted: PlanOnPaper | null,
   choice: Pick<MarkingTemplateData, 'format' | 'copy' | 'printedAt'>,
 ): MarkingTemplateData {
-  if (row === null) refuse('No weight plan is accepted for this order. Accept one, then print.');
+  if (accepted === null)
+    refuse('No weight plan is accepted for this order. Accept one, then print.');
+  const { row, fit } = accepted;
   if (!fit.ok) {
     refuse(
       `Plan ${row.version} does not fit any more: ${fit.why.join(' ')} Plan again, then print.`,
@@ -71,7 +64,7 @@ export function markingTemplateData(
       `Plan ${row.version} (${label.toLowerCase()}) takes no width: there is nothing to mark.`,
     );
   }
-  const face = faceOf(plan);
+  const face = markedFace(plan);
   return {
     ...choice,
     number: order.card.number,

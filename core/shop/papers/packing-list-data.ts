@@ -40,7 +40,7 @@ function paperItems({ papers }: OrderDetail): Item[] {
 
 function cautionsOf(order: OrderDetail): string[] {
   const first = isUnsafe(order.card)
-    ? 'DO NOT STRING OR DRAW this bow. What was found stands on the shipping tag.'
+    ? 'DO NOT STRING OR DRAW this bow. What was found stands on the tag tied to it.'
     : 'Look the bow over before you string it, and let it reach the temperature of the room first.';
   return [
     first,

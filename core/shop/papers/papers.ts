@@ -24,8 +24,9 @@ export interface MadePaper {
 export const sha256 = (content: string | Uint8Array) =>
   createHash('sha256').update(content).digest('hex');
 
-/** Hash of everything printed but the date. */
-export const factsOf = (data: object) => sha256(JSON.stringify({ ...data, printedAt: null }));
+/** Hash of everything printed but its date, as an instant or as a day. */
+export const factsOf = (data: object) =>
+  sha256(JSON.stringify({ ...data, printedAt: null, printedOn: null }));
 
 /** Makes a paper to hand out; {@link recordIssue} then records it. */
 export async function makeIssue<Kind extends PaperKind>(

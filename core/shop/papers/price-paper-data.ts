@@ -11,6 +11,7 @@ import {
 } from '../../../shared/money.ts';
 import { serviceLabels } from '../../../shared/stages.ts';
 import type { PricePaperData } from '../../papers/price-paper.ts';
+import type { PriceTables } from '../../papers/price-tables.ts';
 import { addressLines } from '../setup/address.ts';
 import { nameOnPapers } from './shop-name.ts';
 
@@ -78,6 +79,20 @@ function openRows(price: OrderPrice): PricePaperData['open'] {
   return rows;
 }
 
+const workText = ({ services }: Pick<OrderDetail, 'services'>) =>
+  services.map((service) => serviceLabels[service]).join(', ');
+
+/** Lines, sums, payments and what is open, as on every paper that tells the price. */
+export function priceTables(order: Pick<OrderDetail, 'price' | 'services'>): PriceTables {
+  const { price } = order;
+  return {
+    lines: lineRows(price, workText(order)),
+    sums: sumRows(price),
+    payments: paymentRows(price),
+    open: openRows(price),
+  };
+}
+
 const terms = {
   estimate: [
     'This estimate covers the work listed above. Anything beyond it is agreed with you first, with its cost and the new total.',
@@ -96,12 +111,12 @@ export function pricePaperData(
   if (price.totalCents === null) {
     throw new ShopError('CONFLICT', 'Set the price first.', { price: 'Set the price first.' });
   }
-  const payments = paymentRows(price);
-  if (kind === 'receipt' && payments.length === 0 && price.totalCents > 0) {
+  const isUnpaid = paymentRows(price).length === 0;
+  if (kind === 'receipt' && isUnpaid && price.totalCents > 0) {
     const sentence = 'Nothing was paid yet. Record the payment first, or print the estimate.';
     throw new ShopError('CONFLICT', sentence, { price: sentence });
   }
-  const work = order.services.map((service) => serviceLabels[service]).join(', ');
+  const work = workText(order);
   return {
     kind,
     ...choice,
@@ -116,10 +131,7 @@ export function pricePaperData(
       customer === null ? null : { name: customer.name, lines: addressLines(customer.address) },
     bow: order.bow === null ? 'not identified yet' : card.bowLine,
     work,
-    lines: lineRows(price, work),
-    sums: sumRows(price),
-    payments,
-    open: openRows(price),
+    ...priceTables(order),
     terms: [...terms[kind], 'It is not a tax invoice.'],
   };
 }

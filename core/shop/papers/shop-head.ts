@@ -13,7 +13,10 @@ export function shopHead(shop: ShopDetails): Party & { phone: string; email: str
   };
 }
 
-/** Whether a bow may be strung at all, as far as anybody wrote down. */
+/**
+ * Whether a bow may not be strung, as far as anybody wrote down: whoever said that it is broken may
+ * not have written it down as a finding.
+ */
 export function isUnsafe({
   openStops,
   goingHome,

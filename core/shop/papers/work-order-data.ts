@@ -11,7 +11,11 @@ import { dayOf } from '../day.ts';
 import { phaseWords } from '../readings/phases.ts';
 import { addressLines } from '../setup/address.ts';
 import { cautionsFor } from './cautions.ts';
+import { finishFacts } from './finish-facts.ts';
+import { layoutFacts } from './inscription-proof-data.ts';
+import { priceTables } from './price-paper-data.ts';
 import { nameOnPapers } from './shop-name.ts';
+import { type PlanOnPaper, stripOfPlan, workOrderPlan } from './work-order-plan-data.ts';
 
 /** Left out where nobody knows: a blank fact teaches nothing. */
 function glassFacts({ faces }: NonNullable<OrderDetail['bow']>): [string, string][] {
@@ -81,6 +85,26 @@ function limbFacts({ limbSet, cameAs, weighedOnRisers }: OrderDetail): [string, 
   return rows;
 }
 
+/** What is to be written on the bow, where and how, and whether it may be. */
+function letteringFacts(order: OrderDetail): [string, string][] {
+  if (order.inscription.trim() === '') return [];
+  return [['Lines', order.inscription.trimEnd()], ...layoutFacts(order)];
+}
+
+/** What is on record; the rest is written in by hand in the finish room. */
+function finishRows(order: OrderDetail): [string, string][] {
+  if (!order.card.route.includes('finish')) return [];
+  const { finish, lastCoatOn, safeToWrap, cured } = finishFacts(order);
+  const dated = (fact: { on: string; words: string } | null) =>
+    fact === null ? '' : [fact.on, fact.words].filter((text) => text !== '').join(', ');
+  return [
+    ['Finish', finish ?? ''],
+    ['Last coat', lastCoatOn ?? ''],
+    ['Safe to wrap', dated(safeToWrap)],
+    ['Fully cured', dated(cured)],
+  ];
+}
+
 /** What came along, as one line to tick against when the bow goes home. */
 function belongingsText({ belongings, arrival }: OrderDetail): string {
   if (belongings.length === 0) return arrival?.nothingCameAlong === true ? 'none' : '';
@@ -90,6 +114,7 @@ function belongingsText({ belongings, arrival }: OrderDetail): string {
 export function workOrderData(
   order: OrderDetail,
   shop: ShopDetails,
+  plan: PlanOnPaper | null,
   choice: { format: WorkOrderData['format']; copy: WorkOrderData['copy']; printedAt: string },
 ): WorkOrderData {
   const { card, bow } = order;
@@ -113,7 +138,6 @@ export function workOrderData(
           ? null
           : weightAtDraw(order.targetWeightLbf, order.targetDrawIn),
       tiller: order.tillerTarget,
-      inscription: order.inscription,
       notes: order.customerNotes,
       hold: card.hold?.reason ?? null,
     },
@@ -125,7 +149,7 @@ export function workOrderData(
     stopFindings: order.findings
       .filter((finding) => finding.grade === 'stop' && finding.resolvedAt === null)
       .map((finding) => `${finding.place}: ${finding.note}`),
-    strip: { ...card.weights, stopBandLbf: null, forecastLbf: null },
+    strip: { ...card.weights, ...stripOfPlan(plan) },
     stripDraw: `${decimal(card.weights.drawIn ?? 28, 2)}" AMO`,
     weighings: alive.map((reading) => ({
       on: dayOf(reading.weighedAt),
@@ -141,6 +165,10 @@ export function workOrderData(
     })),
     belongings: belongingsText(order),
     cautions: cautionsFor(order),
+    plan: plan === null ? null : workOrderPlan(plan),
+    lettering: letteringFacts(order),
+    finish: finishRows(order),
+    price: order.price.totalCents === null ? null : priceTables(order),
     stages: stageRows(order),
   };
 }

@@ -98,7 +98,7 @@ export async function getToday(
   const readAt = shop.now();
   const { reminderDays } = await getShop(shop);
   const open = await openOrders(shop.read);
-  const facts = await readManyFacts(shop.read, open);
+  const facts = await readManyFacts(shop.read, open, readAt);
   const dated = await datedRows(shop, day);
   const elsewhere = [...new Set(dated.orderIds)].filter((id) => !facts.has(id));
   const known = [...open, ...(await ordersById(shop.read, elsewhere))];

@@ -27,7 +27,7 @@ function shortfallOf(facts: GateFacts): Shortfall | null {
 
 /** What is known and offered of an order under its target. */
 export async function undershootOf(shop: OpenShop, order: OrderRow): Promise<OrderUndershoot> {
-  const facts = await readFacts(shop.read, order);
+  const facts = await readFacts(shop.read, order, shop.now());
   const offers = await storedUndershoots(shop.read, order.id);
   const people = await shop.read.selectFrom('person').select(['id', 'name']).execute();
   return {
@@ -57,7 +57,7 @@ export function proposeUndershoot(ctx: ShopContext, input: Inputs['propose']): P
   return runCommand(ctx, { id: input.commandId, name: 'undershoot.propose' }, async (trx) => {
     const order = await readOrder(trx.db, input.orderId);
     trx.about({ orderId: order.id, bowId: order.bow_id, customerId: order.customer_id });
-    const short = shortfallOf(await readFacts(trx.db, order));
+    const short = shortfallOf(await readFacts(trx.db, order, trx.at));
     if (short === null) {
       throw new ShopError('CONFLICT', 'The last weighing after sanding is not under the target.');
     }

@@ -10,17 +10,22 @@ export type KeyAct =
 
 /** Two keys closer together than this came from a device, milliseconds. */
 const deviceGapMs = 50;
+/** From the keys to a device a hand needs longer than this, milliseconds. */
+const reachMs = 400;
 const longest = 40;
 
 /**
  * Makes sense of the keys of a number pad, a scanner, a calliper and a scale, which all arrive as
  * key presses. A burst ended by Enter is a device's and stands for itself: whatever was keyed in
- * before it is dropped. Keys that come slowly build up a number, Enter confirms it.
+ * some time before it is dropped. Keys that come slowly build up a number, Enter confirms it; the
+ * last of them may come as quick as a device's and still belong to the same number.
  */
 export class KeyReader {
   readonly #buffer = new ScanBuffer(1);
   #text = '';
   #last = Number.NEGATIVE_INFINITY;
+  /** The quick keys of now follow keys of the same hand. */
+  #isByHand = false;
 
   get text(): string {
     return this.#text;
@@ -31,9 +36,12 @@ export class KeyReader {
   }
 
   press(key: string, atMs: number): KeyAct {
-    const quick = atMs - this.#last < deviceGapMs;
+    const gapMs = atMs - this.#last;
+    const quick = gapMs < deviceGapMs;
+    if (!quick) this.#isByHand = this.#text !== '' && gapMs < reachMs;
     this.#last = atMs;
-    return this.#take(key, quick, this.#buffer.press(key, atMs));
+    const burst = this.#buffer.press(key, atMs);
+    return this.#take(key, quick, this.#isByHand ? null : burst);
   }
 
   /** A key of the pad on the screen: a finger never makes a burst. */

@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import type { OrderCard as Card } from '../../../shared/contract/order-card.ts';
 import { closedStages, type Stage, serviceLabels } from '../../../shared/stages.ts';
+import { OrderClocks } from '../../frame/clock-strip/order-clocks.tsx';
 import { daysUntil, dueText, sinceText } from '../../parts/days.ts';
 import { Mark } from '../../parts/mark.tsx';
 import { WeightStrip } from '../../parts/weight-strip.tsx';
@@ -68,6 +69,7 @@ export function OrderCard({ card, onMove }: OrderCardProps) {
       <span className={classes.services}>
         {weighed || weights === '' ? services : `${weights}, ${services}`}
       </span>
+      <OrderClocks orderId={card.id} className={classes.clock} />
       {holdingOf(card).map((holding) => (
         <HoldingLine key={holding.text} holding={holding} />
       ))}

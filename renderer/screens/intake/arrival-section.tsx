@@ -54,7 +54,7 @@ export function ArrivalSection({ form, edit, errors }: SectionProps) {
           }}
         >
           {starts.map(({ value, label, description }) => (
-            <Radio key={value} value={value} mt="sm" label={label} description={description} />
+            <Radio key={value} value={value} label={label} description={description} />
           ))}
         </Radio.Group>
         {mayBeLimbsOnly(form) ? (

@@ -28,10 +28,9 @@ export function BowSection({ form, edit, errors }: SectionProps) {
           {form.customerIs === 'known' || form.customerIs === 'shop' ? (
             <KnownBows customerId={form.customerIs === 'known' ? form.customerId : null} />
           ) : null}
-          <Radio value="new" mt="sm" label="A new bow" />
+          <Radio value="new" label="A new bow" />
           <Radio
             value="later"
-            mt="sm"
             label="Not known yet"
             description="Identified when the box is opened."
           />
@@ -54,5 +53,5 @@ function KnownBows({ customerId }: { customerId: string | null }) {
   if (query.isError) {
     return <ErrorNote error={query.error} onAgain={() => void query.refetch()} />;
   }
-  return bows.map((bow) => <Radio key={bow.id} value={bow.id} mt="sm" label={bowText(bow)} />);
+  return bows.map((bow) => <Radio key={bow.id} value={bow.id} label={bowText(bow)} />);
 }

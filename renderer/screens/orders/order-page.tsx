@@ -10,6 +10,7 @@ import { CustomerFacts } from './facts/customer-facts.tsx';
 import { JobFacts } from './facts/job-facts.tsx';
 import { FinalCheck } from './final-check/final-check.tsx';
 import { Findings } from './findings/findings.tsx';
+import { Finish } from './finish/finish.tsx';
 import { Geometry } from './geometry/geometry.tsx';
 import { OrderHead } from './head/order-head.tsx';
 import { History } from './history/history.tsx';
@@ -63,6 +64,7 @@ function OrderBody({ order }: { order: OrderDetail }) {
           <Undershoot />
           <Geometry />
           <BenchRecords />
+          <Finish />
           <BenchLog />
           {isLeaving ? null : <Leaving />}
           <Photos />

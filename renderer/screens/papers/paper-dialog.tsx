@@ -16,7 +16,8 @@ import classes from './papers.module.css';
 
 interface PaperDialogProps {
   kind: Paper['kind'];
-  orderId: string;
+  /** None where it is about a bow, a lot or a batch alone. */
+  orderId: string | null;
   number: string;
   /** What it is made for, where not for the order as a whole. */
   aboutId?: string | null;

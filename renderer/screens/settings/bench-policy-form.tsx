@@ -67,8 +67,8 @@ function Habits({ value, onChange }: PartProps) {
         value={value.trapFace}
         onChange={(face) => onChange({ ...value, trapFace: face === 'belly' ? 'belly' : 'back' })}
       >
-        <Radio mt="xs" value="back" label="the back" />
-        <Radio mt="xs" value="belly" label="the belly" />
+        <Radio value="back" label="the back" />
+        <Radio value="belly" label="the belly" />
       </Radio.Group>
       <Radio.Group
         mt="md"
@@ -80,7 +80,7 @@ function Habits({ value, onChange }: PartProps) {
         }
       >
         {trackRules.map((rule) => (
-          <Radio key={rule} mt="xs" value={rule} label={trackRuleLabels[rule]} />
+          <Radio key={rule} value={rule} label={trackRuleLabels[rule]} />
         ))}
       </Radio.Group>
     </Fold>

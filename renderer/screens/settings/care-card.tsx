@@ -62,15 +62,17 @@ function CareForm({ policy }: { policy: CarePolicy }) {
     >
       {(value, onChange, errors) => (
         <>
-          <NumberField
-            label="Least weight of an arrow, grains for each pound of draw weight"
-            description="The shop's own rule. Where the maker of a bow asks for more, the card says that this counts."
-            unit="gr"
-            required
-            value={value.arrowGrainsPerLb}
-            error={errors.arrowGrainsPerLb}
-            onChange={(arrowGrainsPerLb) => onChange({ ...value, arrowGrainsPerLb })}
-          />
+          <div style={{ maxWidth: 480 }}>
+            <NumberField
+              label="Least weight of an arrow, grains for each pound of draw weight"
+              description="The shop's own rule. Where the maker of a bow asks for more, the card says that this counts."
+              unit="gr"
+              required
+              value={value.arrowGrainsPerLb}
+              error={errors.arrowGrainsPerLb}
+              onChange={(arrowGrainsPerLb) => onChange({ ...value, arrowGrainsPerLb })}
+            />
+          </div>
           <Textarea
             mt="md"
             label="Our terms"

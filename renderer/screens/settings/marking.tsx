@@ -57,7 +57,7 @@ function Rounding({ policy }: RoundingProps) {
         onChange={(value) => setRound(markingRoundLbf.parse(Number(value)))}
       >
         {markingRounds.map((each) => (
-          <Radio key={each} mt="xs" value={String(each)} label={markingRoundLabels[each]} />
+          <Radio key={each} value={String(each)} label={markingRoundLabels[each]} />
         ))}
       </Radio.Group>
       <CommandError command={command} />

@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { PriceService } from '../../../shared/contract/prices.ts';
 import { dollarText } from '../../../shared/money.ts';
-import { serviceLabels } from '../../../shared/stages.ts';
+import { serviceLabels, services } from '../../../shared/stages.ts';
 import { api, orpc } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { CommandError } from '../../parts/command-error.tsx';
@@ -26,7 +26,10 @@ interface ItemProps {
 
 function Item({ line, isOwner, isFirst, isLast, onEdit, onMove }: ItemProps) {
   const about = [
-    line.service === null ? '' : `for ${serviceLabels[line.service].toLowerCase()}`,
+    // A line named as its service says it already.
+    line.service === null || serviceLabels[line.service] === line.name
+      ? ''
+      : `offered with ${serviceLabels[line.service]}`,
     line.minutes > 0 ? `${line.minutes} min` : '',
     line.taxable ? 'taxed' : 'not taxed',
   ];
@@ -76,6 +79,7 @@ function PriceList({ isOwner, lines }: { isOwner: boolean; lines: readonly Price
   const addTypical = useCommand(api.prices.addTypical);
   const arrange = useCommand(api.prices.arrangeServices);
   const ids = lines.map(({ id }) => id);
+  const isWhole = services.every((each) => lines.some(({ service }) => service === each));
   const key = open === null ? 'none' : open.form === 'add' ? 'add' : open.line.id;
   return (
     <Panel
@@ -83,13 +87,15 @@ function PriceList({ isOwner, lines }: { isOwner: boolean; lines: readonly Price
       actions={
         isOwner ? (
           <Group gap="xs">
-            <Button
-              variant="default"
-              loading={addTypical.busy}
-              onClick={() => void addTypical.run({})}
-            >
-              Add a line for each service
-            </Button>
+            {isWhole ? null : (
+              <Button
+                variant="default"
+                loading={addTypical.busy}
+                onClick={() => void addTypical.run({})}
+              >
+                Add a line for each service
+              </Button>
+            )}
             <Button variant="default" onClick={() => setOpen({ form: 'add' })}>
               Add a line
             </Button>

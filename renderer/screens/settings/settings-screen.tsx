@@ -6,6 +6,7 @@ import { BenchPolicy } from './bench-policy.tsx';
 import { CareCard } from './care-card.tsx';
 import { Carriers } from './carriers.tsx';
 import { DataFolder } from './data-folder.tsx';
+import { FinishSystems } from './finish-systems/finish-systems.tsx';
 import { Marking } from './marking.tsx';
 import { People } from './people.tsx';
 import { Prices } from './prices.tsx';
@@ -18,6 +19,7 @@ const tabs = [
   { value: 'people', label: 'People', Body: People },
   { value: 'scales', label: 'Scales', Body: Scales },
   { value: 'bench', label: 'Weight bench', Body: BenchPolicy },
+  { value: 'finishes', label: 'Finishes', Body: FinishSystems },
   { value: 'carriers', label: 'Carriers', Body: Carriers },
   { value: 'marking', label: 'Marking', Body: Marking },
   { value: 'care', label: 'Care card', Body: CareCard },

@@ -47,7 +47,6 @@ export function StringStep() {
             <Radio
               key={state}
               value={state}
-              mt="sm"
               label={stateWords[state]}
               // One that was strung before the finding was made stays told as it was.
               disabled={state === 'strung' && isBarred && order.arrival?.strung !== 'strung'}

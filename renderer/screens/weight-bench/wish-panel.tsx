@@ -49,7 +49,6 @@ function SandingChoice() {
         <Radio
           key={kind}
           value={kind}
-          mt="xs"
           label={sandingLabels[kind]}
           description={start.allowances[kind].words}
         />

@@ -170,7 +170,7 @@ async function printTag(client: Client, order: OrderDetail): Promise<void> {
     commandId: newCommandId(),
     orderId: order.card.id,
     aboutId: null,
-    kind: 'shipping-tag',
+    kind: 'return-tag',
     format: '4x6',
     copy: 'parcel',
     action: 'printed',

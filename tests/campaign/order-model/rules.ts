@@ -37,7 +37,8 @@ export async function snapshot(world: World, orderId: string): Promise<Snapshot>
     .select((eb) => eb.fn.countAll<number>().as('readings'))
     .where('order_id', '=', orderId)
     .executeTakeFirstOrThrow();
-  return { order, facts: await readFacts(db, order), openStops: stops, readings: Number(readings) };
+  const facts = await readFacts(db, order, world.shop.core.shop().now());
+  return { order, facts, openStops: stops, readings: Number(readings) };
 }
 
 /** Stages entered on the way, by the route as it was; empty for a step back. */

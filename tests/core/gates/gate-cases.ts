@@ -1,9 +1,25 @@
+import type { FinishState } from '../../../core/shop/gates/finish-state.ts';
 import type { GateFacts } from '../../../core/shop/gates/gate-facts.ts';
 import type { ConsentKind } from '../../../shared/consents.ts';
 import type { EntryItem } from '../../../shared/entries.ts';
 import { finalChecks } from '../../../shared/final-checklist.ts';
 import type { Gate } from '../../../shared/gates.ts';
 import { type Stage, stages } from '../../../shared/stages.ts';
+
+/** The finish room's records answer everything. */
+export const finishThere: FinishState = {
+  proposed: false,
+  lastGrit: { state: 'ok' },
+  system: { state: 'ok' },
+  air: { state: 'ok' },
+  potLife: { state: 'ok' },
+  lots: { state: 'ok' },
+  window: { state: 'ok' },
+  stringAndFlex: { state: 'ok' },
+  wrap: { state: 'ok' },
+  coats: ['seal'],
+  lastCoatAt: '2026-03-02T09:00:00.000Z',
+};
 
 /** A customer's all-round bow with every service, and everything recorded that any gate asks for. */
 const allThere: GateFacts = {
@@ -60,6 +76,7 @@ const allThere: GateFacts = {
   tillerReadAt: '2026-03-02T10:00:00.000Z',
   coated: true,
   lastWorkAt: '2026-03-02T09:00:00.000Z',
+  finish: finishThere,
   openIncidents: 0,
   parcel: { measured: true, assessed: true, refusals: [], tracking: '9400 1' },
   balanceCents: 12_000,
@@ -132,11 +149,34 @@ const entry = (
   override: GateCase['override'] = 'owner',
 ): GateCase => ({ gate, item, override, take: without(item) });
 
+type RecordKey = Exclude<keyof FinishState, 'proposed' | 'coats' | 'lastCoatAt'>;
+
+/** Neither a record of the finish room nor an older entry says it. */
+const record = (gate: Gate, item: EntryItem, key: RecordKey): GateCase => ({
+  gate,
+  item,
+  override: 'owner',
+  take: (facts) => ({
+    finish: { ...facts.finish, [key]: { state: 'none' } },
+    ...without(item)(facts),
+  }),
+});
+
+/** Of a coat that is about to be recorded. */
+const proposed = (gate: Gate, item: string, key: RecordKey): GateCase => ({
+  gate,
+  item,
+  override: 'owner',
+  take: (facts) => ({ finish: { ...facts.finish, proposed: true, [key]: { state: 'none' } } }),
+});
+
 const coats = (gate: Gate): GateCase[] => [
   { gate, item: 'stage', override: 'never', take: set({ stage: 'cure' }) },
-  entry(gate, 'pot-life'),
-  entry(gate, 'lots-in-date'),
-  entry(gate, 'recoat-window'),
+  record(gate, 'pot-life', 'potLife'),
+  record(gate, 'lots-in-date', 'lots'),
+  record(gate, 'recoat-window', 'window'),
+  proposed(gate, 'air', 'air'),
+  proposed(gate, 'finish-system', 'system'),
 ];
 
 const parcel = { measured: true, assessed: true, refusals: [], tracking: '9400 1' };
@@ -235,9 +275,9 @@ export const gateCases: readonly GateCase[] = [
     override: 'never',
     take: (facts) => ({ afterSandingLbf: 44, ...unasked('undershoot')(facts) }),
   },
-  entry('finish', 'last-grit'),
-  entry('finish', 'finish-system'),
-  entry('finish', 'air'),
+  record('finish', 'last-grit', 'lastGrit'),
+  record('finish', 'finish-system', 'system'),
+  record('finish', 'air', 'air'),
   ...agreedConsents('finish'),
 
   { gate: 'lettering', item: 'stage', override: 'never', take: set({ stage: 'cure' }) },
@@ -261,7 +301,7 @@ export const gateCases: readonly GateCase[] = [
   ...coats('coat'),
 
   { gate: 'final-check', ...stop },
-  entry('final-check', 'string-and-flex'),
+  record('final-check', 'string-and-flex', 'stringAndFlex'),
 
   { gate: 'packed', ...stop },
   ...finalChecks.map(
@@ -292,7 +332,7 @@ export const gateCases: readonly GateCase[] = [
     take: set({ belongingsBack: false }),
   },
   entry('packed', 'paid-or-terms'),
-  entry('packed', 'safe-to-wrap'),
+  record('packed', 'safe-to-wrap', 'wrap'),
   { ...entry('packed', 'findings-told'), goingHome: true },
   {
     gate: 'packed',

@@ -3,7 +3,7 @@ import { beforeAfterPdf } from '../../../core/papers/before-after.ts';
 import { plainModule } from '../../../core/papers/plain-head.ts';
 import { beforeAfterLong, beforeAfterSample, beforeAfterShortest } from './before-after-samples.ts';
 import { expectCleanPages } from './layout-checks.ts';
-import { decode, figureTexts, pagesOf, rolesOf, textOf } from './read-back.ts';
+import { figureTexts, pagesOf, rolesOf, textOf } from './read-back.ts';
 
 const samples = { beforeAfterShortest, beforeAfterSample, beforeAfterLong };
 const bare = (text: string) => text.replaceAll(/\s+/g, '');
@@ -17,9 +17,8 @@ test.each(
   async (_, __, data) => {
     const { bytes, fileName } = await beforeAfterPdf(data);
     expect(fileName).toBe('26-0147 before and after.pdf');
-    await expectCleanPages(bytes, 10 * plainModule);
-    for (const page of await pagesOf(bytes)) {
-      expect((await decode(page)).map(({ text }) => text)).toEqual(['26-0147']);
+    for (const codes of await expectCleanPages(bytes, 10 * plainModule)) {
+      expect(codes.map(({ text }) => text)).toEqual(['26-0147']);
     }
     const text = bare(await textOf(bytes));
     const said = [

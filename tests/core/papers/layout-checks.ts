@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { decode, pagesOf, placedText, untaggedDrawing } from './read-back.ts';
+import { type DecodedCode, decode, pagesOf, placedText, untaggedDrawing } from './read-back.ts';
 
 type Box = { left: number; right: number; top: number; bottom: number };
 
@@ -18,8 +18,13 @@ function overlap(a: Box, b: Box): boolean {
 /**
  * No text runs into other text, into a barcode's light margin, or off the paper;
  * everything drawn is content or marked as decoration.
+ * @returns the barcodes of each page, as an independent decoder read them
  */
-export async function expectCleanPages(bytes: Uint8Array, barQuietPt: number): Promise<void> {
+export async function expectCleanPages(
+  bytes: Uint8Array,
+  barQuietPt: number,
+): Promise<DecodedCode[][]> {
+  const read: DecodedCode[][] = [];
   for (const page of await pagesOf(bytes)) {
     const { width, height } = page.getViewport({ scale: 1 });
     const texts = await placedText(page);
@@ -33,7 +38,9 @@ export async function expectCleanPages(bytes: Uint8Array, barQuietPt: number): P
       (t) => t.left < 12 || t.top < 12 || t.right > width - 12 || t.bottom > height - 12,
     );
     expect(off.map((t) => t.text)).toEqual([]);
-    for (const { box, format } of await decode(page)) {
+    const codes = await decode(page);
+    read.push(codes);
+    for (const { box, format } of codes) {
       const bars = format === 'Code128';
       // Order numbers make QR symbols of 21 modules a side; 4 of them stay light all round.
       const aside = bars ? barQuietPt : ((box.right - box.left) / 21) * 4;
@@ -47,4 +54,5 @@ export async function expectCleanPages(bytes: Uint8Array, barQuietPt: number): P
       expect(texts.filter((t) => overlap(t, light)).map((t) => t.text)).toEqual([]);
     }
   }
+  return read;
 }

@@ -51,9 +51,9 @@ export const markingShortest: MarkingTemplateData = {
   uncut: ['Nothing comes off the width of the upper limb.'],
 };
 
-/** The longest and widest limb there may be, with many stations and a long name. */
+/** The longest and widest limb there may be, with many stations and a long name; its fellow is short. */
 export const markingLong: MarkingTemplateData = {
   ...markingSample,
   bowLine: `longbow 108", ${'Oldfield Heron of the northern yard '.repeat(4)}, marked 152# @ 28"`,
-  limbs: [markingLimb('upper', 50, 0.137, 1.25, 4), markingLimb('lower', 49.3, 0.111, 1.25, 4)],
+  limbs: [markingLimb('upper', 50, 0.137, 1.25, 4), markingLimb('lower', 9, 0.111, 1.25, 4)],
 };

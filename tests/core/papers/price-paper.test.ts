@@ -15,7 +15,7 @@ import {
   receiptLong,
   receiptSample,
 } from './price-paper-samples.ts';
-import { decode, figureTexts, pagesOf, placedText, rolesOf, textOf } from './read-back.ts';
+import { figureTexts, pagesOf, placedText, rolesOf, textOf } from './read-back.ts';
 
 const samples = { estimateShortest, estimateSample, receiptSample, receiptLong };
 const quietPt = 10 * plainModule;
@@ -29,9 +29,8 @@ test.each(
   async (_, __, data) => {
     const { bytes, fileName } = await pricePaperPdf(data);
     expect(fileName).toBe(`26-0147 ${data.kind}.pdf`);
-    await expectCleanPages(bytes, quietPt);
-    for (const page of await pagesOf(bytes)) {
-      expect((await decode(page)).map(({ text }) => text)).toEqual(['26-0147']);
+    for (const codes of await expectCleanPages(bytes, quietPt)) {
+      expect(codes.map(({ text }) => text)).toEqual(['26-0147']);
     }
     const text = (await textOf(bytes)).replaceAll(/\s+/g, '');
     const said = [

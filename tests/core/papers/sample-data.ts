@@ -1,4 +1,6 @@
 import type { ShippingTagData, WorkOrderData } from '../../../core/papers/data.ts';
+import { planLong, planSample } from './plan-samples.ts';
+import { estimateSample, receiptLong } from './price-paper-samples.ts';
 
 /** Invented shop and customer. */
 export const workOrderSample: WorkOrderData = {
@@ -19,7 +21,6 @@ export const workOrderSample: WorkOrderData = {
     services: ['Reduce weight', 'Re-mark'],
     target: '45# @ 28"',
     tiller: 'three-under, 0 to +1/8',
-    inscription: 'AMO 66"\n45# @ 28"',
     notes: 'Wants the old grip kept.',
     hold: null,
   },
@@ -69,6 +70,24 @@ export const workOrderSample: WorkOrderData = {
   ],
   belongings: 'string, bow sock',
   cautions: ['Use a stringer. Eye protection; stand clear of the limb path when weighing.'],
+  plan: planSample,
+  lettering: [
+    ['Lines', 'AMO 66"\n45# @ 28"'],
+    ['Where', 'upper limb, belly, 3 in above the grip'],
+    ['How', 'lettered by hand'],
+  ],
+  finish: [
+    ['Finish', 'two-part satin, 3 coats'],
+    ['Last coat', ''],
+    ['Safe to wrap', ''],
+    ['Fully cured', ''],
+  ],
+  price: {
+    lines: estimateSample.lines,
+    sums: estimateSample.sums,
+    payments: [],
+    open: estimateSample.open,
+  },
   stages: [
     { label: 'Requested', by: 'Otto Reed', on: '2026-02-20' },
     { label: 'Arrived', by: 'Otto Reed', on: '2026-03-01' },
@@ -88,7 +107,6 @@ export const workOrderEmpty: WorkOrderData = {
     services: ['Re-mark'],
     target: null,
     tiller: '',
-    inscription: '',
     notes: '',
   },
   customer: null,
@@ -103,6 +121,10 @@ export const workOrderEmpty: WorkOrderData = {
   weighings: [],
   consents: [],
   belongings: '',
+  plan: null,
+  lettering: [],
+  finish: [],
+  price: null,
   stages: [{ label: 'Requested', by: '', on: '' }],
 };
 
@@ -146,9 +168,6 @@ export const workOrderLong: WorkOrderData = {
       { length: 40 },
       (_, i) => `Grip, leather, rest, strike plate no. ${i + 1}`,
     ),
-    inscription: Array.from({ length: 8 }, (_, i) => `Line ${i + 1} to be written on the bow`).join(
-      '\n',
-    ),
     notes: Array.from(
       { length: 40 },
       (_, i) => `Note ${i + 1}: the customer wrote a long letter about this bow and wants it kept.`,
@@ -173,7 +192,26 @@ export const workOrderLong: WorkOrderData = {
     () =>
       'Some two-part finishes contain isocyanates: supplied air as their sheet says, not a dust mask. Solvent and oil rags into a closed metal can, emptied daily.',
   ),
-  stations: Array.from({ length: 12 }, (_, i) => `${2 * i + 2}"`),
+  plan: planLong,
+  lettering: [
+    [
+      'Lines',
+      Array.from({ length: 8 }, (_, i) => `Line ${i + 1} to be written on the bow`).join('\n'),
+    ],
+    [
+      'Where',
+      'upper limb, belly, between the fade and the overlay, reading towards the tip '.repeat(3),
+    ],
+  ],
+  finish: [
+    ['Finish', 'two-part satin over the old sealer, thinned for the first two coats '.repeat(4)],
+  ],
+  price: {
+    lines: receiptLong.lines,
+    sums: receiptLong.sums,
+    payments: receiptLong.payments,
+    open: receiptLong.open,
+  },
   stages: Array.from({ length: 20 }, (_, i) => ({
     label: `Stage ${i + 1} of a long route`,
     by: i < 6 ? longName : '',
@@ -193,15 +231,12 @@ export const tagSample: ShippingTagData = {
   to: { name: 'Nora Hale', lines: ['12 Orchard Road', 'Millbrook, OH 44000', 'USA'] },
   contents: null,
   carrier: 'Postal ground, tracking 9400 1000 0000',
-  unsafe: false,
   declaredValue: '$480.00',
   box: '66 x 5 x 5 in, 5 lb',
 };
 
-export const tagUnsafe: ShippingTagData = { ...tagSample, unsafe: true };
-
 export const tagLong: ShippingTagData = {
-  ...tagUnsafe,
+  ...tagSample,
   format: 'a6',
   copy: 'office',
   contents: 'Archery bow, unstrung',

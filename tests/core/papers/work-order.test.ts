@@ -3,6 +3,7 @@ import type { WorkOrderData } from '../../../core/papers/data.ts';
 import { workOrderPdf } from '../../../core/papers/work-order.ts';
 import { workOrderModule } from '../../../core/papers/work-order-head.ts';
 import { expectCleanPages } from './layout-checks.ts';
+import { planOutdated } from './plan-samples.ts';
 import {
   decode,
   entries,
@@ -97,12 +98,50 @@ test('the office copy has all of the customer', async () => {
 });
 
 test('six bites are ruled to be written in, only where a weight is to be reached', async () => {
-  const cutting = await textOf((await workOrderPdf(bench)).bytes);
+  const cutting = await textOf((await workOrderPdf({ ...bench, plan: null })).bytes);
   expect(cutting).toContain('Before 1 2 3 4 5 6');
   expect(cutting).toContain('Limb width at each station');
   const marking = await textOf((await workOrderPdf(workOrderEmpty)).bytes);
   expect(marking).not.toContain('Limb width at each station');
   expect(marking).toContain('not weighed yet');
+});
+
+test('the accepted plan is a table a limb, with blanks for what is measured again', async () => {
+  const text = await textOf((await workOrderPdf(bench)).bytes);
+  for (const words of [
+    'Plan 2, accepted 2026-03-01 by Otto Reed',
+    'Stop cutting at',
+    'Cut table, upper limb',
+    'Cut table, lower limb',
+    'Measured before',
+    'Left off',
+    'Right off',
+    '0.016" (1/64)',
+    '0.031" (1/32)',
+    'stop at the weight, not at the width',
+  ]) {
+    expect(text).toContain(words);
+  }
+  expect(text).not.toContain('Limb width at each station');
+});
+
+test('a plan that no longer fits says why and gives nothing to cut by', async () => {
+  const text = await textOf((await workOrderPdf({ ...bench, plan: planOutdated })).bytes);
+  expect(text).toContain('plan again, cut nothing by it');
+  expect(text).toContain('measurement 1 to measurement 2');
+  expect(text).toContain('Limb width at each station');
+  expect(text).not.toContain('0.016"');
+});
+
+test('what is lettered and the finish are told; the price on the office copy alone', async () => {
+  const office = await textOf((await workOrderPdf(workOrderSample)).bytes);
+  const paper = await textOf((await workOrderPdf(bench)).bytes);
+  for (const words of ['AMO 66"', 'upper limb, belly, 3 in above', 'two-part satin, 3 coats']) {
+    expect(paper).toContain(words);
+  }
+  expect(office).toContain('$221.03');
+  expect(office).toContain('Still to be paid');
+  expect(paper).not.toContain('$');
 });
 
 test('an open stop finding and a hold stand before everything else', async () => {
@@ -142,6 +181,8 @@ test('every row of a table has one cell a column', async () => {
   const rows = roles.join(' ').split('TR ').slice(1);
   const cells = rows.map((row) => row.match(/T[HD]/g)?.length ?? 0);
   expect(new Set(cells)).toEqual(new Set([4, 2, 9, 5, 3]));
+  const named = roles.filter((role) => role === 'TH').length;
+  expect(named).toBeGreaterThan(40);
 });
 
 test.each(['letter', 'a4'] as const)('very long data stays clean on %s', async (format) => {

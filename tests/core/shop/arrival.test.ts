@@ -306,7 +306,7 @@ test('the work order lists what came along, or that nothing did', async () => {
   const { shop, record, list, order } = await openTable();
   const choice = { format: 'letter', copy: 'office', printedAt: '2026-03-02' } as const;
   const printed = async () =>
-    workOrderData(await order(), await getShop(shop.owner), choice).belongings;
+    workOrderData(await order(), await getShop(shop.owner), null, choice).belongings;
   expect(await printed()).toBe('');
   await record({ ...opened, nothingCameAlong: true });
   expect(await printed()).toBe('none');

@@ -9,8 +9,8 @@ import { usualBenchPolicy } from '../../../shared/bench-policy.ts';
 import { type BenchJob, benchJob } from '../../support/bench-job.ts';
 
 async function benchOf(job: BenchJob): Promise<Bench & { work: Workdown }> {
-  const { read } = job.kit.shop.core.shop();
-  const bench = await readBench(read, await readOrder(read, job.orderId));
+  const { read, now } = job.kit.shop.core.shop();
+  const bench = await readBench(read, await readOrder(read, job.orderId), now());
   if (bench.work === null) throw new Error('no plan');
   return { ...bench, work: bench.work };
 }

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { allowanceFrom, effectivenessFrom } from '../../../core/shop/learned/figures.ts';
 import { forecastRecord } from '../../../core/shop/learned/forecast-record.ts';
 import { shrunk } from '../../../core/shop/learned/shrink.ts';
+import { normal } from '../../../demo-data/simulated/normal.ts';
 import { usualBenchPolicy } from '../../../shared/bench-policy.ts';
 import { planShop } from '../../support/plan-shop.ts';
 import { seededRandom } from '../../support/random.ts';
-import { normal } from '../../support/simulated-job-normal.ts';
 
 const usual = { mean: 1.4, sd: 0.6 };
 

@@ -134,7 +134,7 @@ test('an order names its limbs, shows them and prints them', async () => {
     copy: 'bench',
     printedAt: '2026-03-02T09:00:00.000Z',
   } as const;
-  const paper = workOrderData(order, await getShop(job.shop.owner), choice);
+  const paper = workOrderData(order, await getShop(job.shop.owner), null, choice);
   expect(paper.bow?.facts).toContainEqual([
     'Limbs',
     'long limbs, upper U-7, lower L-7, AMO 62", marked 48# @ 28" on Heron 17',

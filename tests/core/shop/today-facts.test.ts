@@ -97,10 +97,11 @@ async function multiply(db: Kysely<Tables>, times: number): Promise<void> {
 test('facts read for many orders are those the gates read one by one', async () => {
   const { owner } = await busyShop();
   const orders = await openOrders(owner.read);
-  const many = await readManyFacts(owner.read, orders);
+  const now = owner.now();
+  const many = await readManyFacts(owner.read, orders, now);
   expect(orders).toHaveLength(6);
   for (const order of orders) {
-    const one = plain(await readFacts(owner.read, order));
+    const one = plain(await readFacts(owner.read, order, now));
     const of = many.get(order.id);
     expect(of && plain(of.facts), order.number).toEqual(one);
   }

@@ -36,6 +36,16 @@ describe('keys by hand', () => {
   });
 });
 
+it('takes the quick last keys of a number with the slow first ones', () => {
+  const reader = new KeyReader();
+  press(reader, [...'45'], 200);
+  expect(press(reader, [...'.08', 'Enter'], 6, 1300)).toEqual({
+    act: 'enter',
+    burst: null,
+    text: '45.08',
+  });
+});
+
 describe('a device', () => {
   it('stands for itself, with its unit, and drops what was keyed in before', () => {
     const reader = new KeyReader();

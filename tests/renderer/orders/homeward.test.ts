@@ -46,9 +46,9 @@ test('what happens names the hold and the tag only where there are some', () => 
   expect(plain.join(' ')).not.toMatch(/hold|DO NOT/);
   const held = whatSendingDoes(cardWith({ stage: 'arrived', hold, openStops: 1 }), 'declined');
   expect(held).toContain('The hold is released.');
-  expect(held).toContain('The shipping tag says DO NOT STRING OR DRAW.');
+  expect(held).toContain('The return tag says DO NOT STRING OR DRAW.');
   expect(whatSendingDoes(cardWith({ stage: 'cure' }), 'broken')).toContain(
-    'The shipping tag says DO NOT STRING OR DRAW.',
+    'The return tag says DO NOT STRING OR DRAW.',
   );
   expect(
     whatSendingDoes(

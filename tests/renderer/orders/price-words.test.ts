@@ -70,6 +70,8 @@ test('a line says what its amount does not', () => {
   const horn: PriceLine = { ...line, kind: 'material', quantity: 2, taxable: false, minutes: 0 };
   expect(lineWords(horn, true)).toBe('Material, 2 at $35.00, not taxed');
   expect(lineWords(horn, false)).toBe('Material, 2 at $35.00');
+  const rush: PriceLine = { ...line, kind: 'rush', what: 'Rush fee' };
+  expect(lineWords(rush, true)).toBe('30 min');
   const off: PriceLine = { ...line, kind: 'discount', discountBp: 1250, minutes: 0 };
   expect(lineWords(off, true)).toBe('Discount, 12.5 % of what stands above');
 });

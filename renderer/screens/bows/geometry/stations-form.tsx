@@ -86,8 +86,8 @@ export function StationsForm({ of, last, times = 1, onClose }: StationsFormProps
         value={surface}
         onChange={(value) => setSurface(value === 'bare' ? 'bare' : 'over-finish')}
       >
-        <Radio value="over-finish" mt="xs" label="Over the finish, which counts in" />
-        <Radio value="bare" mt="xs" label="On the bare limb" />
+        <Radio value="over-finish" label="Over the finish, which counts in" />
+        <Radio value="bare" label="On the bare limb" />
       </Radio.Group>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: Enter is heard for all the numbers at once. */}
       <div className={classes.rows} ref={box} onKeyDown={onKeyDown}>

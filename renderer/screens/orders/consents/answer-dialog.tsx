@@ -92,7 +92,7 @@ function AnswerForm({ consent, onDone }: { consent: Consent; onDone: () => void 
         onChange={(value) => set({ answer: answerSchema.parse(value) })}
       >
         {possible.map((value) => (
-          <Radio key={value} value={value} mt="sm" label={answerWords[value]} />
+          <Radio key={value} value={value} label={answerWords[value]} />
         ))}
       </Radio.Group>
       <AnswerEvidence

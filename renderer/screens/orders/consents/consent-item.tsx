@@ -30,12 +30,18 @@ export function costChangeText(cents: number): string {
   return cents === 0 ? '' : `, price ${cents > 0 ? '+' : '-'}${moneyText(Math.abs(cents))}`;
 }
 
+const answerLabels: Record<Consent['answers'][number]['answer'], string> = {
+  granted: 'Granted',
+  declined: 'Declined',
+  withdrawn: 'Withdrawn',
+};
+
 function Answer({ answer }: { answer: Consent['answers'][number] }) {
   const contact = answer.contact === '' ? '' : ` ${answer.contact}`;
   return (
     <p className={classes.words}>
-      <strong>{answer.answer}</strong> by {answer.answeredBy}, {momentText(answer.answeredAt)},{' '}
-      {channelLabels[answer.channel].toLowerCase()}
+      <strong>{answerLabels[answer.answer]}</strong> by {answer.answeredBy},{' '}
+      {momentText(answer.answeredAt)}, {channelLabels[answer.channel].toLowerCase()}
       {contact}
       {costChangeText(answer.costChangeCents)}
       {answer.words === '' ? '' : `: "${answer.words}"`}
@@ -149,6 +155,7 @@ export function ConsentItem({ consent, onAnswer }: ConsentItemProps) {
         {action === null || onAnswer === null ? null : (
           <Button
             variant={last === null ? 'default' : 'subtle'}
+            {...(last === null ? {} : { px: 0 })}
             aria-label={`${action}: ${label}`}
             onClick={onAnswer}
           >

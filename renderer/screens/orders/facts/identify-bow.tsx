@@ -69,7 +69,7 @@ export function IdentifyBow({ opening }: { opening: Opening }) {
             error={isTried && bowId === null ? 'Choose the bow, or add it.' : command.details.bowId}
           >
             {bows.map((bow) => (
-              <Radio key={bow.id} value={bow.id} mt="sm" label={bowText(bow)} />
+              <Radio key={bow.id} value={bow.id} label={bowText(bow)} />
             ))}
           </Radio.Group>
         )}

@@ -39,7 +39,7 @@ export function JobInputs({ job, set, errors, style, hasPriceLines = false }: Jo
       >
         <FieldGrid>
           {services.map((value) => (
-            <Checkbox key={value} value={value} mt="sm" label={serviceLabels[value]} />
+            <Checkbox key={value} value={value} label={serviceLabels[value]} />
           ))}
         </FieldGrid>
       </Checkbox.Group>

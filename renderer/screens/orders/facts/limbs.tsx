@@ -64,9 +64,9 @@ function LimbsForm({ bowId, onClose }: { bowId: string; onClose: () => void }) {
           error={command.details.limbSetId}
           onChange={(value) => setLimbSetId(value === ownLimbs ? null : value)}
         >
-          <Radio value={ownLimbs} mt="sm" label="The bow with its own limbs" />
+          <Radio value={ownLimbs} label="The bow with its own limbs" />
           {(query.data?.limbSets ?? []).map((set) => (
-            <Radio key={set.id} value={set.id} mt="sm" label={set.name} />
+            <Radio key={set.id} value={set.id} label={set.name} />
           ))}
         </Radio.Group>
         <Radio.Group
@@ -74,10 +74,9 @@ function LimbsForm({ bowId, onClose }: { bowId: string; onClose: () => void }) {
           value={cameAs}
           onChange={(value) => setCameAs(value === 'limbs-only' ? 'limbs-only' : 'whole-bow')}
         >
-          <Radio value="whole-bow" mt="sm" label="The whole bow" />
+          <Radio value="whole-bow" label="The whole bow" />
           <Radio
             value="limbs-only"
-            mt="sm"
             label="Only the limbs"
             description="Every weighing then says on which riser it was taken."
           />

@@ -60,19 +60,16 @@ function FindingFields({
       >
         <Radio
           value="stop"
-          mt="sm"
           label="Stop"
           description="Do not string or draw until it is repaired and looked at again."
         />
         <Radio
           value="watch"
-          mt="sm"
           label="Watch"
           description="May get worse: the customer accepts it in writing."
         />
         <Radio
           value="none"
-          mt="sm"
           label="No finding"
           description="It is put right and looked at again here."
         />

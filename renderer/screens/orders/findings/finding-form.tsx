@@ -48,7 +48,6 @@ export function FindingForm({ onDone }: { onDone: () => void }) {
           <Radio
             key={value}
             value={value}
-            mt="sm"
             label={gradeLabels[value]}
             description={gradeMeanings[value]}
           />

@@ -30,7 +30,6 @@ export function IncidentKindField({ kind, onChange, error }: IncidentKindFieldPr
           <Radio
             key={value}
             value={value}
-            mt="sm"
             label={incidentLabels[value]}
             description={kindMeanings[value]}
           />

@@ -46,12 +46,14 @@ export function PositionChoice({ value, error, onChange }: ChoiceProps) {
         value={face}
         onChange={(next) => say(limb, next, fromGripIn)}
       />
-      <NumberField
-        label="Distance from the grip, inches"
-        unit="in"
-        value={fromGripIn}
-        onChange={(next) => say(limb, face, next)}
-      />
+      <div className={classes.short}>
+        <NumberField
+          label="Distance from the grip, inches"
+          unit="in"
+          value={fromGripIn}
+          onChange={(next) => say(limb, face, next)}
+        />
+      </div>
       <TextInput
         label="In words, as the customer approves it"
         required

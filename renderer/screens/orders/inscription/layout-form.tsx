@@ -105,7 +105,7 @@ function CraftFields({ draft, set, errors, photographs }: CraftProps) {
           onChange={(surface) => set({ surface: letteringSurface.parse(surface) })}
         >
           {letteringSurface.options.map((each) => (
-            <Radio key={each} mt="xs" value={each} label={letteringSurfaceLabels[each]} />
+            <Radio key={each} value={each} label={letteringSurfaceLabels[each]} />
           ))}
         </Radio.Group>
         <Radio.Group
@@ -114,7 +114,7 @@ function CraftFields({ draft, set, errors, photographs }: CraftProps) {
           onChange={(manner) => set({ manner: letteringManner.parse(manner) })}
         >
           {letteringManner.options.map((each) => (
-            <Radio key={each} mt="xs" value={each} label={letteringMannerLabels[each]} />
+            <Radio key={each} value={each} label={letteringMannerLabels[each]} />
           ))}
         </Radio.Group>
         <TextInput

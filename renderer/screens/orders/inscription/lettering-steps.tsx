@@ -6,11 +6,11 @@ import { useOrder } from '../order-screen.tsx';
 import classes from './inscription.module.css';
 
 const steps = [
-  { item: 'lettering-applied', todo: 'Record lettering applied', not: 'not applied yet' },
+  { item: 'lettering-applied', todo: 'Record lettering applied', not: 'not yet' },
   {
     item: 'lettering-dry',
     todo: 'Record lettering dry',
-    not: 'not noted as dry: the first clear coat waits for it',
+    not: 'not noted yet; the first clear coat waits for it',
   },
 ] as const satisfies { item: EntryItem; todo: string; not: string }[];
 

@@ -49,6 +49,6 @@ export function whatSendingDoes(card: Sent, kind: GoingHome | null): string[] {
       : `It stays in ${stageLabels[card.stage]}; next it is packed and ${way}. The rest of the work is left out.`,
     'No final check is asked for. What was found is told to the customer before it is packed.',
     ...(card.hold === null ? [] : ['The hold is released.']),
-    ...(isUnsafe(card, kind) ? ['The shipping tag says DO NOT STRING OR DRAW.'] : []),
+    ...(isUnsafe(card, kind) ? ['The return tag says DO NOT STRING OR DRAW.'] : []),
   ];
 }

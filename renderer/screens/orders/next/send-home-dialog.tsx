@@ -63,7 +63,6 @@ function SendHomeForm({ onDone }: { onDone: () => void }) {
           <Radio
             key={value}
             value={value}
-            mt="sm"
             label={goingHomeLabels[value]}
             description={meanings[value]}
           />

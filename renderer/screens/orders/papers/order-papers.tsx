@@ -1,7 +1,7 @@
 import { Button, Menu } from '@mantine/core';
 import { IconChevronDown } from '@tabler/icons-react';
 import { useEffect, useState } from 'react';
-import type { Paper } from '../../../../shared/contract/papers.ts';
+import type { Paper, PaperOffer } from '../../../../shared/contract/papers.ts';
 import {
   type PaperGroup,
   paperChoices,
@@ -74,6 +74,29 @@ function PaperMenu({ group, onChoose }: PaperMenuProps) {
   );
 }
 
+interface PaperOffersProps {
+  offers: readonly PaperOffer[];
+  onChoose: (kind: Paper['kind']) => void;
+}
+
+/** Papers this order needs besides the usual ones, until they are out. */
+function PaperOffers({ offers, onChoose }: PaperOffersProps) {
+  return (
+    <ul className={classes.list} aria-label="Still to be printed" style={{ marginBottom: 16 }}>
+      {offers.map(({ kind, why }) => (
+        <li key={kind} className={classes.item}>
+          <Mark kind="attention">{why}</Mark>
+          <div className={classes.buttons} style={{ marginTop: 8 }}>
+            <Button variant="default" onClick={() => onChoose(kind)}>
+              {paperChoices[kind].label} ...
+            </Button>
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 /** Papers of this order: what went out, and the way to make more. */
 export function OrderPapers() {
   const { order, opened, close } = useOrder();
@@ -92,6 +115,9 @@ export function OrderPapers() {
           <PaperMenu key={group} group={group} onChoose={setKind} />
         ))}
       </div>
+      {order.paperOffers.length === 0 ? null : (
+        <PaperOffers offers={order.paperOffers} onChoose={setKind} />
+      )}
       {papers.length === 0 ? (
         <p className={classes.quiet}>Nothing printed or saved yet.</p>
       ) : (

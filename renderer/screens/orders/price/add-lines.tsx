@@ -65,7 +65,6 @@ function PickForm({ list, onClose }: { list: readonly PriceService[]; onClose: (
         {list.map(({ id, name, priceCents }) => (
           <Checkbox
             key={id}
-            mt="sm"
             value={id}
             label={`${name}, ${priceCents === 0 ? 'no price yet' : dollarText(priceCents)}`}
           />

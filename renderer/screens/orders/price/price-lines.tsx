@@ -1,4 +1,3 @@
-import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { PriceLine } from '../../../../shared/contract/prices.ts';
 import { dollarText } from '../../../../shared/money.ts';
@@ -10,8 +9,9 @@ import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
 import { draftOf } from './line-fields.ts';
 import { LineForm } from './line-form.tsx';
+import { LineMenu, useLineCommands } from './line-menu.tsx';
 import classes from './price.module.css';
-import { lineWords, movedBy } from './price-words.ts';
+import { lineWords } from './price-words.ts';
 
 function ChangeForm({ line, onClose }: { line: PriceLine; onClose: () => void }) {
   const command = useOrderCommand(api.prices.editLine, onClose);
@@ -28,62 +28,11 @@ function ChangeForm({ line, onClose }: { line: PriceLine; onClose: () => void })
   );
 }
 
-function LineButtons({ line, onChange }: { line: PriceLine; onChange: () => void }) {
-  const { order } = useOrder();
-  const remove = useOrderCommand(api.prices.removeLine);
-  const arrange = useOrderCommand(api.prices.arrangeLines);
-  const ids = order.price.lines.map(({ id }) => id);
-  const at = ids.indexOf(line.id);
-  const move = (by: -1 | 1) =>
-    void arrange.run({
-      orderId: order.card.id,
-      rowVersion: order.card.rowVersion,
-      ids: movedBy(ids, line.id, by),
-    });
-  return (
-    <>
-      <div className={classes.small}>
-        <Button variant="subtle" px={8} aria-label={`Change ${line.what}`} onClick={onChange}>
-          Change
-        </Button>
-        <Button
-          variant="subtle"
-          px={8}
-          loading={remove.busy}
-          aria-label={`Remove ${line.what}`}
-          onClick={() => void remove.run({ id: line.id, rowVersion: line.rowVersion })}
-        >
-          Remove
-        </Button>
-        <Button
-          variant="subtle"
-          px={8}
-          disabled={at === 0 || arrange.busy}
-          aria-label={`Move ${line.what} up`}
-          onClick={() => move(-1)}
-        >
-          Up
-        </Button>
-        <Button
-          variant="subtle"
-          px={8}
-          disabled={at === ids.length - 1 || arrange.busy}
-          aria-label={`Move ${line.what} down`}
-          onClick={() => move(1)}
-        >
-          Down
-        </Button>
-      </div>
-      <CommandError command={remove} />
-      <CommandError command={arrange} />
-    </>
-  );
-}
-
 /** One line; its form opens over the whole width. */
 function LineRow({ line }: { line: PriceLine }) {
   const { order, isOffice } = useOrder();
   const [isOpen, setOpen] = useState(false);
+  const commands = useLineCommands(line);
   if (isOpen) {
     return (
       <tr>
@@ -105,9 +54,17 @@ function LineRow({ line }: { line: PriceLine }) {
             <Mark kind="attention">No price set yet</Mark>
           </div>
         ) : null}
-        {isOffice ? <LineButtons line={line} onChange={() => setOpen(true)} /> : null}
+        <CommandError command={commands.remove} />
+        <CommandError command={commands.arrange} />
       </td>
-      <td className={classes.amount}>{dollarText(line.cents)}</td>
+      <td className={classes.amount}>
+        {dollarText(line.cents)}
+        {isOffice ? (
+          <div className={classes.menu}>
+            <LineMenu what={line.what} commands={commands} onChange={() => setOpen(true)} />
+          </div>
+        ) : null}
+      </td>
     </tr>
   );
 }

@@ -13,8 +13,9 @@ export function priceState({ totalCents, balanceCents }: OrderPrice): string {
 
 /** What stands under a line's name. */
 export function lineWords(line: PriceLine, hasTax: boolean): string {
+  const kind = priceLineKindLabels[line.kind];
   const words = [
-    line.kind === 'service' ? '' : priceLineKindLabels[line.kind],
+    line.kind === 'service' || kind === line.what ? '' : kind,
     line.discountBp === null ? '' : `${discountText(line.discountBp)} of what stands above`,
     line.quantity > 1 ? `${line.quantity} at ${dollarText(line.unitCents)}` : '',
     hasTax && !line.taxable && line.kind !== 'discount' ? 'not taxed' : '',

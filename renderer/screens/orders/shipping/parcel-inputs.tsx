@@ -26,7 +26,7 @@ export function SizeInputs({ fields, set, errors }: ParcelInputsProps) {
       >
         <FieldGrid>
           {parcelShapes.map((shape) => (
-            <Radio key={shape} value={shape} mt="sm" label={parcelShapeLabels[shape]} />
+            <Radio key={shape} value={shape} label={parcelShapeLabels[shape]} />
           ))}
         </FieldGrid>
       </Radio.Group>

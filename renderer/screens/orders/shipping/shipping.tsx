@@ -13,7 +13,7 @@ function Cautions({ isStopped }: { isStopped: boolean }) {
     return (
       <p role="alert">
         <Mark kind="stop">
-          DO NOT STRING OR DRAW. The tag says so on the box; a second one goes on the bow itself.
+          DO NOT STRING OR DRAW. The return tag says so: tie it to the bow, where it is seen first.
         </Mark>
       </p>
     );

@@ -56,7 +56,6 @@ export function OfferForm({ onDone, onOffered }: OfferFormProps) {
           <Radio
             key={value}
             value={value}
-            mt="sm"
             label={undershootOfferLabels[value]}
             description={offerMeanings[value]}
           />

@@ -4,8 +4,8 @@ import { type LimbRemoval, nothingTaken } from '../../core/limb/removal.ts';
 import { solveStaticBow } from '../../core/limb/static-bow.ts';
 import { weightAndTiller } from '../../core/limb/workdown/next-bite-response.ts';
 import type { Sanding } from '../../shared/weight-plan.ts';
-import { drawIn, type SimulatedBow, segments, spreads, tillerOf } from './simulated-job-bow.ts';
-import { normal } from './simulated-job-normal.ts';
+import { normal } from './normal.ts';
+import { drawIn, type SimulatedBow, segments, spreads, tillerOf } from './simulated-bow.ts';
 
 /** What weighing, cutting and sanding miss by: one standard deviation each. */
 export const hands = {

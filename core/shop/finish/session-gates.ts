@@ -1,0 +1,185 @@
+import type { Kysely } from 'kysely';
+import type { OrderMissing } from '../../../shared/contract/finish.ts';
+import type { CoatPurpose } from '../../../shared/finish.ts';
+import type { Gate, MissingItem } from '../../../shared/gates.ts';
+import type { Tables } from '../../storage/tables.ts';
+import { dayOf } from '../day.ts';
+import { readManyFacts } from '../gates/facts.ts';
+import { type FinishState, type RecordState, stateOf } from '../gates/finish-state.ts';
+import type { GateFacts } from '../gates/gate-facts.ts';
+import { missingAt } from '../gates/gates.ts';
+import { airTroublesAt } from './air-now.ts';
+import { lotsTrouble, potLifeTrouble } from './batch-troubles.ts';
+import { clockTrouble, lastRecordedAt } from './clock-trouble.ts';
+import { finishPolicy } from './policy.ts';
+import type { Session, SessionBow } from './read-session.ts';
+import { airSince, type FinishRows } from './stored.ts';
+import { lastCoat, windowOf } from './window-of.ts';
+
+type Db = Kysely<Tables>;
+
+const none = { state: 'none' } as const;
+const ok = { state: 'ok' } as const;
+
+/** Only what was on the bow by then counts: a coat may be written down later. */
+function rowsAt(rows: FinishRows, at: string): FinishRows {
+  return {
+    ...rows,
+    coats: rows.coats.filter((row) => row.at <= at),
+    surfaces: rows.surfaces.filter((row) => row.at <= at),
+  };
+}
+
+function potLifeState({ sheet, batch, at }: Session): RecordState {
+  if (sheet.kind !== 'two-part') return ok;
+  if (batch === null) return stateOf('No batch chosen: a two-part finish is mixed first.', at);
+  return stateOf(potLifeTrouble(batch, at), at);
+}
+
+async function windowState(
+  db: Db,
+  rows: FinishRows,
+  bow: SessionBow,
+  at: string,
+  trouble: string | null,
+): Promise<RecordState> {
+  const coat = lastCoat(rows);
+  if (coat === null) return ok;
+  if (trouble !== null) return stateOf(trouble, at);
+  const window = windowOf(rows, await airSince(db, coat.at), at);
+  if (window === null || window.state === 'open') return ok;
+  if (window.state === 'scuff' && bow.scuffed !== null) return ok;
+  return stateOf(window.sentence, at);
+}
+
+function systemState({ input, system }: Session, rows: FinishRows): RecordState {
+  if (rows.chosen === null) return none;
+  if (input.purpose === 'seal' || rows.chosen.finish_system_id === system.id) return ok;
+  return stateOf(`Another finish was chosen for this bow, not ${system.name}.`, '');
+}
+
+function airState(session: Session, rows: FinishRows, bow: SessionBow): RecordState {
+  if (session.air === null) return none;
+  const troubles = airTroublesAt(session.air, session.sheet, rows, bow, session.at);
+  return stateOf(troubles.length === 0 ? null : troubles.join(' '), session.at);
+}
+
+/** A clear coat over lettering that has none yet is the first, whatever it was called. */
+export function gateOf(purpose: CoatPurpose, facts: GateFacts): Gate {
+  if (purpose === 'first-clear') return 'first-clear';
+  const lettered = facts.services.includes('re-mark');
+  const first = facts.finish.coats.every((each) => each === 'seal');
+  return lettered && first && purpose !== 'seal' ? 'first-clear' : 'coat';
+}
+
+async function proposedState(
+  db: Db,
+  session: Session,
+  bow: SessionBow,
+  stored: FinishRows,
+  before: FinishState,
+  trouble: string | null,
+): Promise<FinishState> {
+  const rows = rowsAt(stored, session.at);
+  return {
+    ...before,
+    proposed: true,
+    potLife: potLifeState(session),
+    lots: stateOf(lotsTrouble(session.lots, session.at), session.at),
+    window: await windowState(db, rows, bow, session.at, trouble),
+    air: airState(session, rows, bow),
+    system: systemState(session, rows),
+  };
+}
+
+/** Bows that hang on the rack on a day, by order. */
+export async function rackedOn(db: Db, day: string): Promise<Set<string>> {
+  const rows = await db
+    .selectFrom('coat')
+    .select(['order_id', 'at'])
+    .where('struck_reason', 'is', null)
+    // A shop's day is never further than a day from the same day in UTC.
+    .where('at', '>=', `${previous(day)}T00:00:00.000Z`)
+    .execute();
+  return new Set(rows.filter((row) => dayOf(row.at) === day).map((row) => row.order_id));
+}
+
+function previous(day: string): string {
+  return new Date(Date.parse(`${day}T00:00:00Z`) - 24 * 60 * 60_000).toISOString().slice(0, 10);
+}
+
+export interface RackSlots {
+  used: number;
+  /** Bows of the session that do not hang there yet. */
+  wanted: number;
+  all: number;
+}
+
+export async function rackSlots(db: Db, session: Session): Promise<RackSlots> {
+  const racked = await rackedOn(db, dayOf(session.at));
+  const fresh = session.bows.filter(({ order }) => !racked.has(order.id));
+  const { rackSlots: all } = await finishPolicy(db);
+  return { used: racked.size, wanted: fresh.length, all };
+}
+
+function rackMissing({ used, wanted, all }: RackSlots, gate: Gate): MissingItem[] {
+  if (wanted === 0 || used + wanted <= all) return [];
+  const sentence =
+    `The rack takes ${all === 1 ? 'one bow' : `${all} bows`} a day, ${used} today so far: ` +
+    `${wanted === 1 ? 'one bow more does' : `${wanted} bows more do`} not fit.`;
+  return [
+    { item: 'rack-slots', gate, sentence, section: 'finish', opens: null, override: 'owner' },
+  ];
+}
+
+/** Of the cup and the can: the same for every bow of the session. */
+const shared: readonly string[] = ['pot-life', 'lots-in-date'];
+
+function once(items: readonly MissingItem[]): MissingItem[] {
+  return [...new Map(items.map((each) => [`${each.item} ${each.sentence}`, each])).values()];
+}
+
+export interface SessionVerdict {
+  session: MissingItem[];
+  orders: OrderMissing[];
+  slots: RackSlots;
+}
+
+/**
+ * What the gates hold against a session: once for all of it, and bow by bow.
+ * @param now ISO-8601 UTC; the coats may lie earlier, the computer's clock is judged by now.
+ */
+export async function sessionVerdict(
+  db: Db,
+  session: Session,
+  now: string,
+): Promise<SessionVerdict> {
+  const orders = session.bows.map(({ order }) => order);
+  const facts = await readManyFacts(db, orders, now);
+  const trouble = clockTrouble(now, await lastRecordedAt(db));
+  const missing: OrderMissing[] = [];
+  for (const { order, bow } of session.bows) {
+    const its = facts.get(order.id);
+    if (its === undefined) continue;
+    const { finish } = its.facts;
+    const state = await proposedState(db, session, bow, its.rows.finish, finish, trouble);
+    const proposed = { ...its.facts, finish: state };
+    const gate = gateOf(session.input.purpose, proposed);
+    missing.push({ orderId: order.id, number: order.number, missing: missingAt(gate, proposed) });
+  }
+  const slots = await rackSlots(db, session);
+  const all = missing.flatMap((each) => each.missing);
+  return {
+    session: [
+      ...once(all.filter((each) => shared.includes(each.item))),
+      ...rackMissing(slots, session.input.purpose === 'first-clear' ? 'first-clear' : 'coat'),
+    ],
+    orders: missing
+      .map((each) => ({
+        ...each,
+        missing: each.missing.filter((item) => !shared.includes(item.item)),
+      }))
+      .filter((each) => each.missing.length > 0),
+    slots,
+  };
+}

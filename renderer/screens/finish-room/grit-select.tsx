@@ -1,0 +1,36 @@
+import { Select } from '@mantine/core';
+import type { ReactNode } from 'react';
+import { gritWithSize, type SizedGrit } from '../../../shared/grit.ts';
+import { gritKey } from './grit-key.ts';
+
+interface GritSelectProps {
+  label: string;
+  description?: string;
+  /** All grits, coarsest first: sizes decide, in micrometres, never the number. */
+  grits: readonly SizedGrit[];
+  value: string | null;
+  onChange: (key: string | null) => void;
+  error?: ReactNode;
+  /** Words for choosing none; left out where one is needed. */
+  none?: string;
+  required?: boolean;
+}
+
+/** A grit of either scale, each with its grain size, coarsest first. */
+export function GritSelect(props: GritSelectProps) {
+  const { grits, value, onChange, none, ...field } = props;
+  return (
+    <Select
+      {...field}
+      searchable
+      nothingFoundMessage="No table prints that grit."
+      maxDropdownHeight={320}
+      data={grits.map((grit) => ({ value: gritKey(grit), label: gritWithSize(grit) }))}
+      value={value}
+      clearable={none !== undefined}
+      placeholder={none ?? 'Choose a grit'}
+      clearButtonProps={{ 'aria-label': `Clear: ${props.label}` }}
+      onChange={onChange}
+    />
+  );
+}

@@ -1,0 +1,157 @@
+import { Select, TextInput } from '@mantine/core';
+import { useDebouncedValue } from '@mantine/hooks';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { FinishRoom } from '../../../shared/contract/finish.ts';
+import { contract } from '../../../shared/contract/index.ts';
+import { api, orpc } from '../../api/client.ts';
+import { useCommand } from '../../api/command.ts';
+import { FieldGrid } from '../../parts/fields.tsx';
+import { FormBox } from '../../parts/form-box.tsx';
+import { inputErrors } from '../../parts/input-schema.ts';
+import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
+import { NumberField } from '../../parts/number-field.tsx';
+import { Against } from './against.tsx';
+import classes from './finish-room.module.css';
+import {
+  bowsFor,
+  isAmountGiven,
+  type MixFields,
+  mixable,
+  mixInput,
+  newMix,
+  planInput,
+} from './mix-fields.ts';
+import { MixPlanView } from './mix-plan-view.tsx';
+import { MixWanted } from './mix-wanted.tsx';
+import { WhenField } from './when-field.tsx';
+
+/** A batch that was just mixed. */
+interface Mixed {
+  id: string;
+  name: string;
+}
+
+interface MixFormProps {
+  room: FinishRoom;
+  systemId: string | null;
+  onMixed: (batch: Mixed) => void;
+  onClose: () => void;
+}
+
+const typingMs = 200;
+
+function Plan({ fields }: { fields: MixFields }) {
+  const [asked] = useDebouncedValue(JSON.stringify(planInput(fields)), typingMs);
+  const input = planInput(fields);
+  const isReady =
+    isAmountGiven(fields) &&
+    Object.keys(inputErrors(contract.finish.mix, mixInput(fields))).length === 0;
+  const isSettled = asked === JSON.stringify(input);
+  const plan = useQuery({
+    ...orpc.finish.planMix.queryOptions({ input }),
+    enabled: isReady && isSettled,
+    placeholderData: keepPreviousData,
+  });
+  if (!isReady) {
+    return (
+      <p className={classes.quiet}>Give the amount and the temperature: what to pour shows here.</p>
+    );
+  }
+  if (plan.error !== null)
+    return <ErrorNote error={plan.error} onAgain={() => void plan.refetch()} />;
+  return plan.data === undefined ? (
+    <BusyNote>Reckoning ...</BusyNote>
+  ) : (
+    <MixPlanView plan={plan.data} />
+  );
+}
+
+/** Mixes a batch: reckons it, issues its parts and starts its clock with one button. */
+export function MixForm({ room, systemId, onMixed, onClose }: MixFormProps) {
+  const systems = mixable(room.systems);
+  const first = systems.find(({ id }) => id === systemId) ?? systems[0];
+  const [fields, setFields] = useState(() => newMix(room, first?.id ?? null));
+  const [isTried, setTried] = useState(false);
+  const [refused, setRefused] = useState<readonly string[]>([]);
+  const command = useCommand(api.finish.mix, {
+    onDone: (result) => {
+      if (result.outcome === 'mixed') onMixed(result);
+      else setRefused(result.troubles);
+    },
+  });
+  const set = (part: Partial<MixFields>) => {
+    setFields({ ...fields, ...part });
+    setRefused([]);
+  };
+  const input = mixInput(fields);
+  const wrong: Record<string, string> = {
+    ...inputErrors(contract.finish.mix, input),
+    ...(isAmountGiven(fields) ? {} : { 'wanted.orderIds': 'Tick a bow, or give an area.' }),
+  };
+  const errors = isTried ? { ...command.details, ...wrong } : {};
+  return (
+    <FormBox
+      title="Mix a batch"
+      submitLabel="Mix, issue, start the clock"
+      command={command}
+      onCancel={onClose}
+      onSubmit={() => {
+        setTried(true);
+        if (Object.keys(wrong).length === 0) void command.run(input);
+      }}
+    >
+      <FieldGrid>
+        <Select
+          label="Finish"
+          required
+          data={systems.map(({ id, name }) => ({ value: id, label: name }))}
+          value={fields.systemId}
+          error={errors.finishSystemId}
+          onChange={(id) => set({ systemId: id, orderIds: [] })}
+        />
+        <NumberField
+          label="Temperature of the mix, F"
+          description="The warmest it stands at: it sets the pot life."
+          unit="F"
+          required
+          value={fields.mixF}
+          error={errors.mixF}
+          onChange={(mixF) => set({ mixF })}
+        />
+      </FieldGrid>
+      <MixWanted
+        fields={fields}
+        onChange={set}
+        errors={errors}
+        bows={bowsFor(room.bows, fields.systemId)}
+      />
+      {errors['wanted.orderIds'] === undefined ? null : (
+        <p role="alert" className={classes.text} style={{ color: 'var(--stop)' }}>
+          {errors['wanted.orderIds']}
+        </p>
+      )}
+      <Plan fields={fields} />
+      <Against title="It was not mixed." sentences={refused} />
+      <FieldGrid>
+        <TextInput
+          label="Name of the batch"
+          description="Empty: named by day and count."
+          maxLength={120}
+          autoComplete="off"
+          value={fields.name}
+          error={errors.name}
+          onChange={(event) => set({ name: event.currentTarget.value })}
+        />
+        <TextInput
+          label="Note"
+          maxLength={1000}
+          value={fields.note}
+          error={errors.note}
+          onChange={(event) => set({ note: event.currentTarget.value })}
+        />
+      </FieldGrid>
+      <WhenField value={fields.at} error={errors.at} onChange={(at) => set({ at })} />
+    </FormBox>
+  );
+}

@@ -1,0 +1,165 @@
+import type { BenchStep, BenchView } from '../../shared/contract/bench-work.ts';
+import { decimal } from '../../shared/measure.ts';
+import { newCommandId } from '../support/new-command-id.ts';
+import { BenchViewDriver } from './bench-view-driver.ts';
+import { OrderDriver } from './order-driver.ts';
+import { expect } from './page.ts';
+import type { Session } from './session.ts';
+import { weighBehind } from './shop-scale.ts';
+
+type Step<Kind extends BenchStep['kind']> = Extract<BenchStep, { kind: Kind }>;
+
+/** Works with a mouse: bites at the bench view, everything else from the page of the order. */
+export class DeskBenchDriver extends BenchViewDriver {
+  readonly session: Session;
+
+  constructor(session: Session, ...[client, orderId, world]: BehindOf) {
+    super(session.page, client, orderId, world);
+    this.session = session;
+  }
+
+  get order(): OrderDriver {
+    return new OrderDriver(this.page);
+  }
+
+  get records() {
+    return this.page.getByRole('region', { name: 'Bites, glass and tiller' });
+  }
+
+  async atBench(): Promise<void> {
+    await this.page.goto(this.session.at(`bench/${this.orderId}`));
+  }
+
+  async atOrder(): Promise<void> {
+    await this.page.goto(this.session.at(`orders/${this.orderId}`));
+  }
+
+  async #click(name: string | RegExp): Promise<void> {
+    await this.page.getByRole('button', { name }).click();
+  }
+
+  async #saved(before: BenchView): Promise<void> {
+    await expect.poll(async () => (await this.view()).advice).not.toBe(before.advice);
+  }
+
+  override async bite(view: BenchView, step: Step<'bite'>): Promise<void> {
+    await this.atBench();
+    await expect(this.page.getByText(view.sentence)).toBeVisible();
+    await this.#click(/^Cut done - re-measure/);
+    await this.#click(/^Yes, that is off/);
+    await this.#saved(view);
+    this.hand(step);
+  }
+
+  override async remeasure(view: BenchView, { places }: Step<'remeasure'>): Promise<void> {
+    const read = this.world.widthsIn();
+    await this.atBench();
+    const pad = this.page.getByRole('group', { name: 'Number pad' });
+    for (const { limb, fromFadeIn } of places) {
+      const width = read[limb][this.world.bow.placesIn.indexOf(fromFadeIn)] ?? 0;
+      for (const key of width.toFixed(3)) {
+        await pad.getByRole('button', { name: key, exact: true }).click();
+      }
+      await this.#click(/^Take this width/);
+    }
+    await this.#click(/^Read back/);
+    await this.#click(/^Yes, save/);
+    await this.#saved(view);
+  }
+
+  override async lookAtGlass(view: BenchView): Promise<void> {
+    await this.atOrder();
+    await this.records.getByRole('button', { name: 'Check the glass' }).click();
+    await this.#click('Record: nothing seen');
+    await this.#saved(view);
+  }
+
+  override async readTiller(view: BenchView): Promise<void> {
+    await this.atOrder();
+    await this.records.getByRole('button', { name: 'Read the tiller' }).click();
+    const form = this.page.getByRole('form', { name: 'Read the tiller' });
+    await form.getByLabel(/^Tiller, in/).fill(decimal(this.world.tiller(), 4));
+    await form.getByRole('button', { name: 'Record the tiller' }).click();
+    await this.#saved(view);
+  }
+
+  override async weigh(lbf: number): Promise<void> {
+    const before = await this.view();
+    await this.atOrder();
+    const weight = this.page.getByRole('region', { name: 'Weight', exact: true });
+    await weight.getByRole('button', { name: 'Weigh', exact: true }).click();
+    await this.order.pull(Number(lbf.toFixed(2)));
+    await this.#saved(before);
+  }
+}
+
+type BehindOf = [
+  client: BenchViewDriver['client'],
+  orderId: string,
+  world: BenchViewDriver['world'],
+];
+
+/** Goes on with a job without a screen, as the bench advises. */
+export class BenchBehind extends BenchViewDriver {
+  readonly scaleId: string;
+
+  constructor(driver: BenchViewDriver, scaleId: string) {
+    super(driver.page, driver.client, driver.orderId, driver.world);
+    this.scaleId = scaleId;
+  }
+
+  override async bite({ advice }: BenchView, step: Step<'bite'>): Promise<void> {
+    const { orderId } = this;
+    await this.client.bench.takeBite({
+      commandId: newCommandId(),
+      orderId,
+      advice,
+      other: null,
+      tool: '',
+      note: '',
+    });
+    this.hand(step);
+  }
+
+  override async remeasure(_: BenchView, step: Step<'remeasure'>): Promise<void> {
+    const read = this.world.widthsIn();
+    const { removalId, rowVersion, places } = step;
+    const widths = places.map(({ limb, fromFadeIn }) => {
+      const widthIn = read[limb][this.world.bow.placesIn.indexOf(fromFadeIn)] ?? 0;
+      return { limb, fromFadeIn, widthIn };
+    });
+    const commandId = newCommandId();
+    await this.client.bench.remeasure({ commandId, removalId, rowVersion, widths, faces: [] });
+  }
+
+  override async lookAtGlass(): Promise<void> {
+    const { orderId } = this;
+    const seen = { showThrough: false, strands: false, runOut: false, exposedCore: false };
+    await this.client.bench.checkGlass({ commandId: newCommandId(), orderId, ...seen, note: '' });
+  }
+
+  override async readTiller(): Promise<void> {
+    await this.client.bench.readTiller({
+      commandId: newCommandId(),
+      orderId: this.orderId,
+      tillerIn: this.world.tiller(),
+      upperTrack: 'centre',
+      lowerTrack: 'centre',
+      braceIn: null,
+      note: '',
+    });
+  }
+
+  override async weigh(forceLbf: number): Promise<void> {
+    const { orderId, scaleId } = this;
+    const phase = this.done.includes('sand-only') ? 'after-sanding' : 'work';
+    await weighBehind(this.client, { orderId, scaleId, phase, forceLbf });
+  }
+
+  override async sand({ advice }: BenchView): Promise<void> {
+    const { orderId } = this;
+    const input = { commandId: newCommandId(), orderId, advice };
+    await this.client.bench.recordSanding({ ...input, tool: 'P320', note: '' });
+    this.world.stripAndSand('full strip');
+  }
+}
