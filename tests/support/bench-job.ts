@@ -17,7 +17,7 @@ import type { BenchStep, BenchView } from '../../shared/contract/bench-work.ts';
 import type { Stage } from '../../shared/stages.ts';
 import { type PlanShop, planShop } from './plan-shop.ts';
 import { seededRandom } from './random.ts';
-import { newCommandId } from './test-shop.ts';
+import { newCommandId, type TestShop } from './test-shop.ts';
 
 type Step<Kind extends BenchStep['kind']> = Extract<BenchStep, { kind: Kind }>;
 
@@ -207,8 +207,9 @@ export class BenchJob {
 export async function benchJob(
   seed = 1,
   accept: Parameters<PlanShop['accept']>[0] = {},
+  shop?: TestShop,
 ): Promise<BenchJob> {
-  const kit = await planShop();
+  const kit = await planShop(true, shop);
   await kit.accept(accept);
   await kit.flow.grant('alteration-acknowledgement');
   const plan = await standingPlan(kit.shop.owner.read, kit.orderId);

@@ -105,8 +105,8 @@ async function bowInFinish(shop: TestShop, systemId: string): Promise<Flow> {
 }
 
 /** A shop with a two-part finish on the shelf, enough for some batches. */
-export async function finishKit(): Promise<FinishKit> {
-  const shop = await testShop();
+export async function finishKit(given?: TestShop): Promise<FinishKit> {
+  const shop = given ?? (await testShop());
   const resinId = await stock(shop, 'Satin base', 'finish', [
     { number: 'R-1', expiresOn: '2026-06-30', quantity: 500 },
     { number: 'R-2', expiresOn: '2026-12-31', quantity: 1000 },

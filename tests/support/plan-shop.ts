@@ -101,8 +101,8 @@ export class PlanShop {
 }
 
 /** Arrived, looked over, weighed at 52 lb; its limbs measured bare unless told otherwise. */
-export async function planShop(measured = true): Promise<PlanShop> {
-  const shop = await testShop();
+export async function planShop(measured = true, given?: TestShop): Promise<PlanShop> {
+  const shop = given ?? (await testShop());
   const { id: orderId } = await takeIn(shop);
   const scaleId = await checkedScale(shop);
   const flow = new Flow(shop, orderId);

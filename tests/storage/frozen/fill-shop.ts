@@ -9,15 +9,21 @@ import { getOrder } from '../../../core/shop/orders/detail.ts';
 import { holdOrder, remind } from '../../../core/shop/orders/holds.ts';
 import { setLimbSet } from '../../../core/shop/orders/limb-set.ts';
 import { addTask } from '../../../core/shop/tasks/tasks.ts';
+import type { StockMoveRow } from '../../../core/storage/tables.ts';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import { bowFields, limbSetFields } from '../../support/fixtures.ts';
 import { furnishShop, type TestShop } from '../../support/furnish-shop.ts';
 import { jpegPicture } from '../../support/pictures.ts';
 import { checkedScale, newCommandId, takeIn } from '../../support/test-shop.ts';
 import { Flow } from '../../support/whole-flow.ts';
+import { agreedOrder } from './fill-agreement.ts';
+import { coatedBows } from './fill-finish.ts';
+import { weightJob } from './fill-weight-job.ts';
 
 export interface FrozenStory {
   orders: OrderDetail[];
+  /** Since version 5: every move of the stores. */
+  moves?: StockMoveRow[];
 }
 
 /** Every order of a shop, as the program tells it, without what depends on the present moment. */
@@ -25,7 +31,8 @@ export async function storyOf(core: Core): Promise<FrozenStory> {
   const shop = core.shop();
   const ids = await shop.read.selectFrom('shop_order').select('id').orderBy('number').execute();
   const orders = await Promise.all(ids.map(({ id }) => getOrder(shop, id)));
-  return { orders };
+  const moves = await shop.read.selectFrom('stock_move').selectAll().orderBy('id').execute();
+  return { orders, moves };
 }
 
 async function heldOrder(shop: TestShop): Promise<void> {
@@ -141,5 +148,8 @@ export async function fillShop(dataFolder: string): Promise<{ core: Core; story:
   await flow.ask('alteration-acknowledgement');
   await heldOrder(shop);
   await takeDownOrder(shop);
+  await weightJob(shop);
+  await agreedOrder(shop);
+  await coatedBows(shop);
   return { core: shop.core, story: await storyOf(shop.core) };
 }

@@ -17,6 +17,7 @@ function bowSince2(bow: Told): Told {
 export function retell(story: FrozenStory): FrozenStory {
   const orders = story.orders as unknown as Told[];
   return {
+    ...story,
     orders: orders.map((order) => ({
       ...order,
       bow: order.bow === null ? null : bowSince2(order.bow as Told),
