@@ -8,12 +8,14 @@ import { openShop } from '../core/shop/setup/shop.ts';
 import type { OpenShop } from '../core/storage/context.ts';
 import { demoBows } from './cast/bows.ts';
 import { demoCustomers } from './cast/customers.ts';
+import type { DemoFinish } from './cast/finishes.ts';
 import type { DemoBow } from './cast/make-bow.ts';
 import { demoOrders } from './cast/orders.ts';
 import { demoPeople, demoScales, demoShop } from './cast/shop.ts';
 import type { Subject } from './pictures/pictures.ts';
 import { seeded } from './seeded.ts';
 import { Chronicle, type Hand } from './story/chronicle.ts';
+import { finishSystemsStory } from './story/finish-systems.ts';
 import { type Cast, Job } from './story/job.ts';
 import { PictureBook } from './story/picture-book.ts';
 import { storesStory } from './story/stores.ts';
@@ -66,7 +68,7 @@ async function hire(shop: OpenShop, chronicle: Chronicle): Promise<string[]> {
 /** Everybody and every bow the shop has on its list. */
 async function list(
   chronicle: Chronicle,
-): Promise<Omit<Cast, 'scales' | 'pictures' | 'carrier' | 'checkScale'>> {
+): Promise<Omit<Cast, 'scales' | 'pictures' | 'finishIds' | 'carrier' | 'checkScale'>> {
   const customerIds = new Map<string, string>();
   for (const [key, fields] of demoCustomers) {
     const ctx = chronicle.as('office');
@@ -148,10 +150,12 @@ export async function furnishDemo(shop: OpenShop, options: FurnishOptions): Prom
   await options.onProgress(0, 'Opening the demo shop ...');
   const scales = await hire(shop, chronicle);
   await options.onProgress(0.03, 'Writing down customers and bows ...');
+  const finishIds = new Map<DemoFinish, string>();
   const cast: Cast = {
     ...(await list(chronicle)),
     pictures,
     scales,
+    finishIds,
     carrier: carrierOf(chronicle),
     checkScale: scaleChecker(chronicle),
   };
@@ -160,7 +164,11 @@ export async function furnishDemo(shop: OpenShop, options: FurnishOptions): Prom
     if (bow === undefined) throw new Error(`no such bow: ${plan.bow}`);
     return walk(new Job(cast, plan, bow));
   });
-  await tellInOrder(chronicle, [storesStory(chronicle), ...jobs], progressOf(chronicle, options));
+  await tellInOrder(
+    chronicle,
+    [storesStory(chronicle), finishSystemsStory(chronicle, finishIds), ...jobs],
+    progressOf(chronicle, options),
+  );
   await options.onProgress(1, 'The demo shop is ready.');
 }
 

@@ -33,7 +33,7 @@ CREATE TABLE lot (
   received_on TEXT NOT NULL,
   expires_on TEXT,
   opened_on TEXT,
-  unit_cost_cents INTEGER,
+  cost_cents INTEGER,
   note TEXT NOT NULL,
   row_version INTEGER NOT NULL
 ) STRICT;
@@ -178,7 +178,11 @@ const appendOnly = ['UPDATE', 'DELETE']
   )
   .join('\n');
 
-/** Records of the stores and the finish room: lots and moves, systems, batches, air, coats, sanding. */
+/**
+ * Records of the stores and the finish room: lots and moves, systems, batches, air, coats, sanding.
+ * What older entries say of grits, air and coats is words, without the figures that these tables
+ * hold: nothing is made up from them. They stay entries, and the gates still read them.
+ */
 export const storesAndFinish: Migration = {
   version: 5,
   name: 'stores and finish',

@@ -7,6 +7,7 @@ export type { WholeBow } from './bow.ts';
 export { type BraceTiller, braceTiller, type StringDistance } from './brace-tiller.ts';
 export type { HalfBow, LimbCurve } from './curve.ts';
 export { amoAtNock, nockAtAmo } from './draw-length.ts';
+export { filmAddsPercent, filmGpa } from './film-stiffness.ts';
 export {
   type ForceDraw,
   type ForceDrawOptions,

@@ -97,9 +97,9 @@ function drawGuide(flow: Flow, data: BowLabelData): void {
   flow.para(`Where: ${data.position}`);
   if (data.makerMark !== '') flow.para(`Maker's own mark: ${data.makerMark}`);
   flow.para(`Height of a capital: ${decimal(data.letterHeightIn, 3)} in. ${data.approval}`);
+  checkBar(flow);
   asItReads(flow, data);
   toTrace(flow, data);
-  checkBar(flow);
 }
 
 /**

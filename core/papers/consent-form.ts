@@ -56,6 +56,14 @@ function about(flow: Flow, data: ConsentFormData): void {
   });
 }
 
+/** Lines and blank lines as they were written. */
+function wordForWord(flow: Flow, text: string): void {
+  for (const line of text.split('\n')) {
+    if (line.trim() === '') flow.y += lineHeight(bodyStyle) / 2;
+    else flow.para(line);
+  }
+}
+
 /** A box to tick with its words beside it. */
 function box(flow: Flow, words: string): void {
   const { doc, left } = flow;
@@ -157,7 +165,7 @@ export function consentFormPdf(data: ConsentFormData): Promise<PaperPdf> {
       firstConsentHead(flow, shown);
       about(flow, shown);
       flow.heading('What is asked, word for word');
-      for (const paragraph of shown.text.split(/\n{2,}/)) flow.para(paragraph);
+      wordForWord(flow, shown.text);
       flow.para(`Mark of this text (SHA-256): ${shown.textMark}`, smallStyle);
       if (shown.state !== '') flow.para(shown.state, stateStyle);
       if (shown.answers.length === 0) toSign(flow);

@@ -39,7 +39,8 @@ export interface LotRow extends Row {
   received_on: string;
   expires_on: string | null;
   opened_on: string | null;
-  unit_cost_cents: number | null;
+  /** What the container cost. */
+  cost_cents: number | null;
   note: string;
 }
 

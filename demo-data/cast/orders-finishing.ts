@@ -91,10 +91,6 @@ export const finishingOff: readonly Plan[] = [
       },
     ],
     also: {
-      cured: async function* (job) {
-        yield job.at(1, 8.8);
-        await job.note('string-and-flex', 'Seven days at 70 F by the sheet; passed.');
-      },
       sanded: async function* (job) {
         yield* damaged(job, {
           kind: 'damaged-here',

@@ -8,8 +8,8 @@ export interface DemoLot {
   expiresIn: number | null;
   quantity: number;
   containers?: number;
-  /** Cents for one of the counted unit. */
-  unitCents?: number;
+  /** What a container cost. */
+  cents?: number;
   /** Working days before today that it was opened. */
   openedDaysAgo?: number;
 }
@@ -61,24 +61,24 @@ function abrasive(
 const papers: Record<string, DemoConsumable> = {
   p120: {
     fields: abrasive(120, 'P', { name: 'Sheets for wood, coarse', weeklyUse: 3 }),
-    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 100, unitCents: 62 }],
+    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 100, cents: 6200 }],
     weekly: 3,
   },
   p180: {
     fields: abrasive(180, 'P', { name: 'Sheets for wood, medium', weeklyUse: 5 }),
-    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 60, unitCents: 62 }],
+    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 60, cents: 3700 }],
     weekly: 4,
   },
   p240: {
     fields: abrasive(240, 'P', { name: 'Sheets for glass, first', weeklyUse: 4 }),
-    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 100, unitCents: 68 }],
+    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 100, cents: 6800 }],
     weekly: 3,
   },
   p320: {
     fields: abrasive(320, 'P', { name: 'Sheets for glass, last', weeklyUse: 6 }),
     lots: [
-      { number: '', daysAgo: 70, expiresIn: null, quantity: 50, unitCents: 71 },
-      { number: '', daysAgo: 30, expiresIn: null, quantity: 50, unitCents: 74 },
+      { number: '', daysAgo: 70, expiresIn: null, quantity: 50, cents: 3550 },
+      { number: '', daysAgo: 30, expiresIn: null, quantity: 50, cents: 3700 },
     ],
     weekly: 5,
   },
@@ -88,17 +88,17 @@ const papers: Record<string, DemoConsumable> = {
       weeklyUse: 2,
       waitWeeks: 3,
     }),
-    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 50, unitCents: 85 }],
+    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 50, cents: 4250 }],
     weekly: 2,
   },
   p600: {
     fields: abrasive(600, 'P', { name: 'Wet sheets, first rub', weeklyUse: 1, orderQuantity: 25 }),
-    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 25, unitCents: 85 }],
+    lots: [{ number: '', daysAgo: 70, expiresIn: null, quantity: 25, cents: 2100 }],
     weekly: 1,
   },
   disc150: {
     fields: abrasive(150, 'P', { name: '5 in discs for risers', unit: 'disc', weeklyUse: 2 }),
-    lots: [{ number: '', daysAgo: 55, expiresIn: null, quantity: 50, unitCents: 55 }],
+    lots: [{ number: '', daysAgo: 55, expiresIn: null, quantity: 50, cents: 2750 }],
     weekly: 2,
   },
 };
@@ -118,8 +118,8 @@ const finishes: Record<string, DemoConsumable> = {
       hazards: ['flammable-solvent'],
     },
     lots: [
-      { number: 'R-2231', daysAgo: 68, expiresIn: 160, quantity: 946, unitCents: 5 },
-      { number: 'R-2307', daysAgo: 20, expiresIn: 330, quantity: 946, unitCents: 5 },
+      { number: 'R-2231', daysAgo: 68, expiresIn: 160, quantity: 946, cents: 4750 },
+      { number: 'R-2307', daysAgo: 20, expiresIn: 330, quantity: 946, cents: 4750 },
     ],
     weekly: 70,
   },
@@ -139,13 +139,13 @@ const finishes: Record<string, DemoConsumable> = {
       note: 'Close the can at once: it draws moisture.',
     },
     lots: [
-      { number: 'H-0917', daysAgo: 68, expiresIn: -12, quantity: 350, unitCents: 11 },
+      { number: 'H-0917', daysAgo: 68, expiresIn: -12, quantity: 350, cents: 3850 },
       {
         number: 'H-1106',
         daysAgo: 20,
         expiresIn: 150,
         quantity: 237,
-        unitCents: 12,
+        cents: 2850,
         openedDaysAgo: 6,
       },
     ],
@@ -163,7 +163,7 @@ const finishes: Record<string, DemoConsumable> = {
       orderQuantity: 946,
       hazards: ['flammable-solvent'],
     },
-    lots: [{ number: 'T-88', daysAgo: 68, expiresIn: 400, quantity: 946, unitCents: 3 }],
+    lots: [{ number: 'T-88', daysAgo: 68, expiresIn: 400, quantity: 946, cents: 2850 }],
     weekly: 35,
   },
   oil: {
@@ -183,7 +183,7 @@ const finishes: Record<string, DemoConsumable> = {
         daysAgo: 60,
         expiresIn: 20,
         quantity: 473,
-        unitCents: 6,
+        cents: 2850,
         openedDaysAgo: 50,
       },
     ],
@@ -201,7 +201,7 @@ const finishes: Record<string, DemoConsumable> = {
       orderQuantity: 128,
       hazards: ['flammable-solvent'],
     },
-    lots: [{ number: '', daysAgo: 66, expiresIn: null, quantity: 128, unitCents: 22 }],
+    lots: [{ number: '', daysAgo: 66, expiresIn: null, quantity: 128, cents: 2800 }],
     weekly: 5.5,
     onOrder: 0,
   },
@@ -210,7 +210,7 @@ const finishes: Record<string, DemoConsumable> = {
 const others: Record<string, DemoConsumable> = {
   ink: {
     fields: { ...plain, name: 'Lettering pen, black', category: 'ink', shelf: 'Lettering drawer' },
-    lots: [{ number: '', daysAgo: 50, expiresIn: null, quantity: 4, unitCents: 380 }],
+    lots: [{ number: '', daysAgo: 50, expiresIn: null, quantity: 4, cents: 1500 }],
   },
   serving: {
     fields: {
@@ -222,12 +222,12 @@ const others: Record<string, DemoConsumable> = {
       waitWeeks: 2,
       orderQuantity: 4,
     },
-    lots: [{ number: '', daysAgo: 64, expiresIn: null, quantity: 3, unitCents: 940 }],
+    lots: [{ number: '', daysAgo: 64, expiresIn: null, quantity: 3, cents: 2800 }],
     onOrder: 4,
   },
   horn: {
     fields: { ...plain, name: 'Black tip overlays, pair', category: 'overlay', shelf: 'Drawer 3' },
-    lots: [{ number: '', daysAgo: 64, expiresIn: null, quantity: 8, unitCents: 650 }],
+    lots: [{ number: '', daysAgo: 64, expiresIn: null, quantity: 8, cents: 5200 }],
   },
 };
 

@@ -1,6 +1,7 @@
 import { setInscription } from '../../core/shop/orders/orders.ts';
 import { weightAtDraw } from '../../shared/measure.ts';
 import type { AtTheCard } from './by-the-card.ts';
+import { choose, coating, readAir, sandDown, systemOf } from './coating.ts';
 import { answer, ask } from './consent.ts';
 import { undershot } from './detours.ts';
 import type { Job } from './job.ts';
@@ -14,10 +15,13 @@ export async function* sanding(job: Job, daysAgo: number, isLast: boolean): Stor
   await job.move('strip-sand');
   yield job.at(daysAgo, 14.1);
   const wood = job.bow.fields.construction === 'all-wood';
-  await job.note(
-    'last-grit',
-    wood ? 'Limbs 220, riser 180, lengthwise.' : 'Limbs 320, riser 220, lengthwise.',
-  );
+  if (systemOf(job) !== null) await sandDown(job);
+  else {
+    await job.note(
+      'last-grit',
+      wood ? 'Limbs 220, riser 180, lengthwise.' : 'Limbs 320, riser 220, lengthwise.',
+    );
+  }
   if (job.card !== null) yield* sandByTheCard(job, job.card, daysAgo);
   else if (isLast && job.plan.weights?.sanded !== undefined) await weighSanded(job);
 }
@@ -68,7 +72,8 @@ async function* lettering(job: Job, daysAgo: number): Story {
   await job.note('lettering-dry', 'Dry to a clean fingertip.');
 }
 
-async function coats(job: Job): Promise<void> {
+/** As coats were noted before they were records. */
+async function coatsInWords(job: Job): Promise<void> {
   const twoPart = (job.plan.finish ?? 'two-part') === 'two-part';
   await job.note(
     'pot-life',
@@ -83,9 +88,12 @@ async function coats(job: Job): Promise<void> {
 /** The finish chosen and the air read, or let pass by the owner of the shop with a reason. */
 export async function enterFinish(job: Job): Promise<void> {
   const { finish = 'two-part', airNotRead } = job.plan;
-  await job.note('finish-system', finishes[finish], 'owner');
+  const systemId = systemOf(job);
+  if (systemId === null) await job.note('finish-system', finishes[finish], 'owner');
+  else await choose(job, systemId);
   if (airNotRead === undefined) {
-    await job.note('air', '70 F, 48 % humidity, surface 14 F above the dew point.');
+    if (systemId !== null) await readAir(job);
+    else await job.note('air', '70 F, 48 % humidity, surface 14 F above the dew point.');
     await job.move('finish');
   } else await job.move('finish', 'owner', { override: { reason: airNotRead } });
 }
@@ -95,11 +103,15 @@ export async function* finishing(job: Job, daysAgo: number): Story {
   yield job.at(daysAgo, 8.5);
   await enterFinish(job);
   if (job.plan.services.includes('re-mark')) yield* lettering(job, daysAgo);
-  yield job.at(daysAgo, 16.2);
-  await coats(job);
+  if (systemOf(job) !== null) yield* coating(job, { daysAgo, hour: 16 }, 'first');
+  else {
+    yield job.at(daysAgo, 16.2);
+    await coatsInWords(job);
+  }
 }
 
 export async function* curing(job: Job, daysAgo: number): Story {
-  yield job.at(daysAgo, 8.2);
+  yield* coating(job, { daysAgo, hour: 8.2 }, 'second');
+  yield job.at(daysAgo, 9);
   await job.move('cure');
 }

@@ -8,6 +8,7 @@ import type { AttachmentSubject } from '../../shared/attachments.ts';
 import type { EntryItem } from '../../shared/entries.ts';
 import type { Role } from '../../shared/people.ts';
 import { type Stage, stageLabels } from '../../shared/stages.ts';
+import type { DemoFinish } from '../cast/finishes.ts';
 import type { DemoBow } from '../cast/make-bow.ts';
 import type { Subject } from '../pictures/pictures.ts';
 import type { AtTheCard } from './by-the-card.ts';
@@ -23,6 +24,8 @@ export interface Cast {
   customerIds: ReadonlyMap<string, string>;
   bowIds: ReadonlyMap<string, string>;
   limbSetIds: ReadonlyMap<string, readonly string[]>;
+  /** Finishes whose data sheets were copied, once they are. */
+  finishIds: ReadonlyMap<DemoFinish, string>;
   /** The carrier the shop sends with. */
   carrier(): Promise<{ carrierId: string; name: string }>;
   /** Hangs two known loads on a scale where nobody has that day. */

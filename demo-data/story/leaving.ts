@@ -19,7 +19,7 @@ const notes: Partial<Record<Check['item'], string>> = {
 export async function* checking(job: Job, daysAgo: number, isComplete: boolean): Story {
   yield job.at(daysAgo, 10.1);
   const order = await job.order();
-  if (order.card.route.includes('finish')) {
+  if (order.card.route.includes('finish') && order.finish.lastCoatAt === null) {
     await job.note('string-and-flex', 'Seven days at 70 F by the sheet; passed.');
   }
   await job.move('final-check', 'owner');

@@ -40,7 +40,7 @@ async function receive(chronicle: Chronicle, { id, fields }: Kept, lot: DemoLot)
     number: lot.number,
     receivedOn: chronicle.today,
     expiresOn: lot.expiresIn === null ? null : chronicle.dayFromToday(lot.expiresIn),
-    unitCostCents: lot.unitCents ?? null,
+    costCents: lot.cents ?? null,
     note: '',
     containers: lot.containers ?? 1,
     quantity: lot.quantity,

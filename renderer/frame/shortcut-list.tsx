@@ -1,6 +1,8 @@
 import { Kbd, Modal, Switch, Table } from '@mantine/core';
 import { useState } from 'react';
-import { screens } from './screens.ts';
+import type { Role } from '../../shared/people.ts';
+import { useWho } from '../api/who.ts';
+import { screensFor } from './screens.ts';
 import { setSingleKeys, singleKeysOn } from './single-keys.ts';
 
 interface ShortcutListProps {
@@ -8,10 +10,10 @@ interface ShortcutListProps {
   onClose: () => void;
 }
 
-const single: [string[], string][] = [
+const singleFor = (role: Role | null): [string[], string][] => [
   [['?'], 'This list'],
   [['n'], 'On Today: add a task'],
-  ...screens.map(({ key, label }): [string[], string] => [['g', key], label]),
+  ...screensFor(role).map(({ key, label }): [string[], string] => [['g', key], label]),
 ];
 const always: [string[], string][] = [
   [['Ctrl', 'K'], 'Command box: find an order, a customer, a bow or a screen'],
@@ -38,12 +40,13 @@ function Rows({ rows }: { rows: readonly [string[], string][] }) {
 
 export function ShortcutList({ opened, onClose }: ShortcutListProps) {
   const [on, setOn] = useState(singleKeysOn);
+  const role = useWho()?.role ?? null;
   return (
     <Modal opened={opened} onClose={onClose} title="Keyboard shortcuts">
       <Table>
         <Table.Tbody>
           <Rows rows={always} />
-          {on ? <Rows rows={single} /> : null}
+          {on ? <Rows rows={singleFor(role)} /> : null}
         </Table.Tbody>
       </Table>
       <p>A scanned order number opens its order from any screen, as long as no field is active.</p>

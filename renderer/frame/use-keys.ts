@@ -1,7 +1,8 @@
 import { useEffect, useRef } from 'react';
 import { navigate } from 'wouter/use-browser-location';
+import { useWho } from '../api/who.ts';
 import { focusCommandBox, isTyping } from './focus.ts';
-import { screens } from './screens.ts';
+import { screensFor } from './screens.ts';
 import { singleKeysOn } from './single-keys.ts';
 
 const sequenceMs = 1200;
@@ -10,6 +11,7 @@ const sequenceMs = 1200;
 export function useKeys({ onShortcutList }: { onShortcutList: () => void }): void {
   const show = useRef(onShortcutList);
   show.current = onShortcutList;
+  const role = useWho()?.role ?? null;
   useEffect(() => {
     let goAt = 0;
     const onKey = (event: KeyboardEvent) => {
@@ -27,10 +29,10 @@ export function useKeys({ onShortcutList }: { onShortcutList: () => void }): voi
       }
       const going = event.timeStamp - goAt < sequenceMs;
       goAt = event.key === 'g' ? event.timeStamp : 0;
-      const screen = going ? screens.find(({ key }) => key === event.key) : undefined;
+      const screen = going ? screensFor(role).find(({ key }) => key === event.key) : undefined;
       if (screen !== undefined) navigate(screen.href);
     };
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
-  }, []);
+  }, [role]);
 }

@@ -214,7 +214,10 @@ export const benchWork = {
       }),
     )
     .output(recordedOrRefused),
-  /** Widths after a cut, and thousandths off a face by loupe where somebody measured them. */
+  /**
+   * Widths after a cut, and thousandths off a face by loupe where somebody measured them. Faces that
+   * are left out count as they were meant.
+   */
   remeasure: command()
     .input(
       commandInput({

@@ -21,7 +21,7 @@ export const forecastJob = z.object({
   drawIn,
   arrivalLbf: z.number(),
   targetLbf: z.number(),
-  /** After sanding, as the plan had it, with the band that eight in ten such bows end in. */
+  /** At the end, by the plan's figures for what was taken off, with its eight-in-ten band. */
   forecastLbf: z.number(),
   bandLbf: z.tuple([z.number(), z.number()]),
   measuredLbf: z.number(),

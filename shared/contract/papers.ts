@@ -22,7 +22,10 @@ export type Paper = z.infer<typeof paper>;
 export const paperOffer = z.object({ kind: paperKind, why: line(300) });
 export type PaperOffer = z.infer<typeof paperOffer>;
 
-/** A paper among all that went out; none of the last three where it is about no order. */
+/**
+ * A paper among all that went out. Where it is about no order, the line says what it is about: a
+ * shelf, a lot, a batch.
+ */
 export const listedPaper = z.object({
   ...paper.shape,
   aboutId: id.nullable(),

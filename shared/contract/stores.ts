@@ -111,7 +111,7 @@ export const lot = z.object({
   expired: z.boolean(),
   /** It is used before all others. */
   next: z.boolean(),
-  unitCostCents: cents.nullable(),
+  costCents: cents.nullable(),
   note: text(1000),
   onHand: stock,
 });
@@ -211,8 +211,8 @@ export const lotFields = z.strictObject({
   number: line(80),
   receivedOn: day,
   expiresOn: day.nullable(),
-  /** For one of the counted unit. */
-  unitCostCents: cents.nullable(),
+  /** What the container cost. */
+  costCents: cents.nullable(),
   note: text(1000),
 });
 

@@ -36,11 +36,14 @@ const press = (section: string, name: string | RegExp) => async () => {
   await agree.section(section).getByRole('button', { name }).first().click();
 };
 
-const onTheOrder: [string, () => Promise<void>][] = [
-  ['question to the customer', press('Consents', 'Ask the customer')],
-  ['message', press('Messages', 'Write a message')],
-  ['lines to be written', press('To be written on the bow', 'Change the lines')],
-  ['where and how', press('To be written on the bow', 'Change where and how')],
+const inDialog = { looks: twoLooks, within: '[role="dialog"]' };
+const inForms = { looks: twoLooks, within: 'main form' };
+
+const onTheOrder: [string, typeof inDialog, () => Promise<void>][] = [
+  ['question to the customer', inDialog, press('Consents', 'Ask the customer')],
+  ['message', inDialog, press('Messages', 'Write a message')],
+  ['lines to be written', inForms, press('To be written on the bow', 'Change the lines')],
+  ['where and how', inForms, press('To be written on the bow', 'Change where and how')],
 ];
 
 describe('much that is agreed, asked, priced and paid, with words as long as they get', () => {
@@ -54,8 +57,8 @@ describe('much that is agreed, asked, priced and paid, with words as long as the
     await expectReadable(session, 'order much agreed', `orders/${id}`, { prepare });
   });
 
-  test.each(onTheOrder)('%s', async (name, prepare) => {
-    await expectReadable(session, name, `orders/${id}`, { looks: twoLooks, prepare });
+  test.each(onTheOrder)('%s', async (name, where, prepare) => {
+    await expectReadable(session, name, `orders/${id}`, { ...where, prepare });
   });
 
   test('an answer in person that says nothing yet, with what is wrong beside it', async () => {
@@ -66,7 +69,7 @@ describe('much that is agreed, asked, priced and paid, with words as long as the
       await dialog.getByRole('button', { name: 'Record the answer' }).click();
       await see(dialog.getByRole('alert')).toBeVisible();
     };
-    await expectReadable(session, 'answer', `orders/${id}`, { looks: twoLooks, prepare });
+    await expectReadable(session, 'answer', `orders/${id}`, { ...inDialog, prepare });
   });
 
   test('a line changed, a discount and a payment, all open at once', async () => {
@@ -76,7 +79,7 @@ describe('much that is agreed, asked, priced and paid, with words as long as the
       await price.open('Discount', 'Add a discount', {});
       await price.open('Record a payment', 'Record a payment', {});
     };
-    await expectReadable(session, 'price forms', `orders/${id}`, { looks: twoLooks, prepare });
+    await expectReadable(session, 'price forms', `orders/${id}`, { ...inForms, prepare });
   });
 
   test('what may be done with a line of the price', async () => {
@@ -86,7 +89,8 @@ describe('much that is agreed, asked, priced and paid, with words as long as the
       // The ground of the item under the pointer is another one.
       await session.page.getByRole('menuitem', { name: 'Move it up' }).hover();
     };
-    await expectReadable(session, 'price menu', `orders/${id}`, { looks: twoLooks, prepare });
+    const inMenu = { looks: twoLooks, within: '[role="menu"]' };
+    await expectReadable(session, 'price menu', `orders/${id}`, { ...inMenu, prepare });
   });
 
   test('the bow with every field open', async () => {
@@ -94,19 +98,18 @@ describe('much that is agreed, asked, priced and paid, with words as long as the
     const { bowId } = (await client.orders.get({ id })).card;
     const prepare = async () => {
       await page.getByRole('main').getByRole('button', { name: 'Change', exact: true }).click();
-      for (const summary of await page.locator('form details:not([open]) > summary').all()) {
-        await summary.click();
-      }
+      const folded = page.locator('form details:not([open]) > summary');
+      while ((await folded.count()) > 0) await folded.first().click();
       await see(page.getByLabel('Lowest brace height, inches')).toBeVisible();
-      await see(page.getByLabel('Wood or horn of a listed species')).toBeVisible();
+      await see(page.getByRole('combobox', { name: 'Wood or horn of a listed' })).toBeVisible();
     };
-    await expectReadable(session, 'bow form', `bows/${bowId}`, { looks: twoLooks, prepare });
+    await expectReadable(session, 'bow form', `bows/${bowId}`, { ...inForms, prepare });
   });
 });
 
 describe('what the shop sets for itself', () => {
   test.each(['bench', 'marking', 'care', 'prices', 'wordings'])('settings, %s', async (tab) => {
-    await expectReadable(session, `settings ${tab}`, `settings?tab=${tab}`);
+    await expectReadable(session, `settings ${tab}`, `settings?tab=${tab}`, { looks: twoLooks });
   });
 
   test('a wording of three thousand letters', async () => {
@@ -118,8 +121,8 @@ describe('what the shop sets for itself', () => {
       const preview = session.page.getByRole('region', { name: /^Preview/ });
       await see(preview).toContainText('We plane, scrape and sand');
     };
-    const looks = { looks: twoLooks, prepare };
-    await expectReadable(session, 'wording dialog', 'settings?tab=wordings', looks);
+    const where = { ...inDialog, prepare };
+    await expectReadable(session, 'wording dialog', 'settings?tab=wordings', where);
   });
 
   test('a service with a long name', async () => {
@@ -130,8 +133,8 @@ describe('what the shop sets for itself', () => {
         .click();
       await see(session.page.getByLabel('Price, dollars')).toBeVisible();
     };
-    const looks = { looks: twoLooks, prepare };
-    await expectReadable(session, 'service dialog', 'settings?tab=prices', looks);
+    const where = { ...inDialog, prepare };
+    await expectReadable(session, 'service dialog', 'settings?tab=prices', where);
   });
 });
 

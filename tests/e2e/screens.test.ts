@@ -3,13 +3,16 @@ import { expect as see } from './page.ts';
 import { expectReadable } from './readable.ts';
 import { enterSeeded, type SeededShop, seedShop } from './seeded-shop.ts';
 import { Session } from './session.ts';
+import { stockedBehind } from './stores-behind.ts';
 
 let session: Session;
 let shop: SeededShop;
+let stock: string;
 
 beforeAll(async () => {
   session = await Session.open();
   shop = await seedShop(session.program.url);
+  stock = await stockedBehind(shop.client);
   await enterSeeded(session);
 });
 
@@ -28,7 +31,13 @@ const screens: [string, () => string][] = [
   ['customers', () => 'customers'],
   ['customer', () => `customers/${shop.customerId}`],
   ['bow', () => `bows/${shop.bowId}`],
+  ['stores', () => 'stores'],
+  ['consumable with long data', () => `stores/${stock}?do=issue`],
+  ['shopping list', () => 'stores/shopping'],
+  ['finish room', () => 'finish-room'],
   ['settings', () => 'settings'],
+  ['finishes', () => 'settings?tab=finishes'],
+  ['owner', () => 'owner'],
   ['unknown page', () => 'no-such-page'],
 ];
 

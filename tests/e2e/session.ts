@@ -60,11 +60,12 @@ export class Session {
     await this.page.goto(this.program.url);
   }
 
-  /** WCAG 2.2 AA, as far as axe can tell. */
-  async accessible(where: string): Promise<void> {
+  /** WCAG 2.2 AA, as far as axe can tell, of the whole screen or of what a selector names. */
+  async accessible(where: string, within?: string): Promise<void> {
     const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
     // In the page itself: without it axe opens a tab of its own for frames, of which there are none.
     const axe = new AxeBuilder({ page: this.page }).withTags(tags).setLegacyMode(true);
+    if (within !== undefined) axe.include(within);
     const { violations } = await axe.analyze();
     const broken = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 300)}`);
     expect(broken, where).toEqual([]);

@@ -164,9 +164,11 @@ describe('a request becomes a shipped parcel', () => {
     await order.move('Strip & sand');
     await order.standsIn('Strip & sand');
     await order.weigh('weighing after sanding', 45.3);
-    await order.record('Last grit', 'limbs 320, riser 220');
-    await order.record('finish', 'shop two-part, sheet revision 3');
-    await order.record('Air', '70 F, 45 %, surface 68 F');
+    const bench = new BenchDriver(page);
+    await bench.noted('Last grit', 'limbs 320, riser 220');
+    await bench.noted('Finish chosen', 'shop two-part, sheet revision 3');
+    await bench.noted('Air in the finish room', '70 F, 45 %, surface 68 F');
+    await order.gone('Last grit');
     await order.move('Finish');
     await order.standsIn('Finish');
   });
@@ -195,7 +197,8 @@ describe('a request becomes a shipped parcel', () => {
     const leaving = new LeavingDriver(page);
     await order.move('Cure');
     await order.standsIn('Cure');
-    await order.record('string and flex', 'since Tuesday by the sheet');
+    const bench = new BenchDriver(page);
+    await bench.noted('Time to string and flex passed', 'since Tuesday by the sheet');
     await order.move('Final check');
     await order.standsIn('Final check');
     await order.follow('Weighed at the marked draw');
@@ -205,7 +208,7 @@ describe('a request becomes a shipped parcel', () => {
     await leaving.allInOrder();
     await leaving.backInTheBox('String', 'Sock');
     await order.record('Not paid', 'paid by card');
-    await order.record('safe to wrap', 'since Friday by the sheet');
+    await bench.noted('Safe to wrap', 'since Friday by the sheet');
     await order.move('Packed');
     await order.standsIn('Packed');
   });

@@ -79,9 +79,9 @@ test('it is weighed before anything is taken off, and again after sanding', asyn
   await order().standsIn('Strip & sand');
   await order().weigh('No weighing after sanding', 50.6);
   await see(weight).toContainText('50.6# @ 28"');
-  await order().record('Last grit', 'limbs 320, riser 220');
-  await order().record('finish', 'shop two-part, sheet revision 3');
-  await order().record('Air', '70 F, 45 %, surface 68 F');
+  await bench().noted('Last grit', 'limbs 320, riser 220');
+  await bench().noted('Finish chosen', 'shop two-part, sheet revision 3');
+  await bench().noted('Air in the finish room', '70 F, 45 %, surface 68 F');
   await order().move('Finish');
   await order().standsIn('Finish');
 });
@@ -119,7 +119,7 @@ test('it is coated over dry lettering, cures and passes the final check', async 
   }
   await order().move('Cure');
   await order().standsIn('Cure');
-  await order().record('string and flex', 'since Tuesday by the sheet');
+  await bench().noted('Time to string and flex passed', 'since Tuesday by the sheet');
   await order().move('Final check');
   await order().standsIn('Final check');
   const leaving = new LeavingDriver(session.page);
@@ -130,7 +130,7 @@ test('it is coated over dry lettering, cures and passes the final check', async 
   await leaving.allInOrder();
   await see(leaving.check).toContainText('Nothing came along.');
   await order().record('Not paid', 'paid in cash');
-  await order().record('safe to wrap', 'since Friday by the sheet');
+  await bench().noted('Safe to wrap', 'since Friday by the sheet');
   await order().move('Packed');
   await order().standsIn('Packed');
 });

@@ -29,7 +29,7 @@ export const receivedFields: Received = {
   number: 'R-118',
   receivedOn: '2026-03-01',
   expiresOn: '2026-09-30',
-  unitCostCents: null,
+  costCents: null,
   note: '',
   containers: 1,
   quantity: 946,

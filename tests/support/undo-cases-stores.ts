@@ -35,8 +35,8 @@ export const undoCasesStores: Record<string, (kit: UndoShop) => Promise<Act>> = 
   },
   'stores.editLot': async (kit) => {
     const id = await lot(kit);
-    const { receivedOn, expiresOn, unitCostCents } = receivedFields;
-    const changed = { number: 'R-119', receivedOn, expiresOn, openedOn: null, unitCostCents };
+    const { receivedOn, expiresOn, costCents } = receivedFields;
+    const changed = { number: 'R-119', receivedOn, expiresOn, openedOn: null, costCents };
     return (commandId) =>
       kit.client.stores.editLot({ commandId, id, rowVersion: 1, ...changed, note: 'dented' });
   },

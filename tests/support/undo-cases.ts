@@ -2,6 +2,7 @@ import { bowFields, customerFields, orderFields } from './fixtures.ts';
 import { newCommandId } from './test-shop.ts';
 import { undoCasesBenchRecords } from './undo-cases-bench-records.ts';
 import { undoCasesBenchWork } from './undo-cases-bench-work.ts';
+import { undoCasesFinish } from './undo-cases-finish.ts';
 import { undoCasesPlans } from './undo-cases-plans.ts';
 import { undoCasesPrices } from './undo-cases-prices.ts';
 import { undoCasesStores } from './undo-cases-stores.ts';
@@ -35,6 +36,7 @@ type Case = (kit: UndoShop) => Promise<Act>;
 export const undoCases: Record<string, Case> = {
   ...undoCasesBenchRecords,
   ...undoCasesBenchWork,
+  ...undoCasesFinish,
   ...undoCasesPlans,
   ...undoCasesPrices,
   ...undoCasesStores,

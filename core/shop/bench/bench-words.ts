@@ -19,7 +19,9 @@ export function sentenceOf(step: BenchStep, hasTarget = true): string {
     case 'questions':
       return `${lbf(step.readLbf)} was read, ${lbf(step.expectedLbf)} was expected: answer before anything is cut.`;
     case 'remeasure':
-      return 'Measure the cut places again.';
+      return step.places.length > 0
+        ? 'Measure the cut places again.'
+        : 'Measure what came off each face where you can; the rest counts as it was meant.';
     case 'glass-check':
       return 'Unstring the bow and look at the glass.';
     case 'read-tiller':

@@ -145,6 +145,11 @@ async function standingRemoval(trx: CommandTransaction, id: string) {
   return { removal, plan };
 }
 
+function measuredWords(places: number): string {
+  if (places === 0) return 'No face measured again, the bite counts as it was meant';
+  return `Bite measured again ${places === 1 ? 'at one place' : `at ${places} places`}`;
+}
+
 /** @see contract.bench.remeasure */
 export function remeasure(ctx: ShopContext, input: Input): Promise<Changed> {
   return runCommand(ctx, { id: input.commandId, name: 'bench.remeasure' }, async (trx) => {
@@ -152,8 +157,6 @@ export function remeasure(ctx: ShopContext, input: Input): Promise<Changed> {
     const { cuts, faces } = await removalParts(trx.db, [removal]);
     const widths = widthsByCut(cuts, input);
     const thou = thouByFace(faces, input);
-    const places = widths.size + thou.size;
-    if (places === 0) refuseField('faces', 'Give what came off one face at least, by loupe.');
     const before = responseBefore(plan, cuts);
     const { drop, sd } =
       removal.method === 'narrow'
@@ -165,10 +168,9 @@ export function remeasure(ctx: ShopContext, input: Input): Promise<Changed> {
       drop_sd: sd,
       remeasured_at: trx.at,
     });
-    const where = places === 1 ? 'at one place' : `at ${places} places`;
     await note(trx, ctx, removal.order_id, {
       kind: 'removal',
-      summary: `Bite measured again ${where}: ${decimal(100 * drop, 1)} % of the weight by the model`,
+      summary: `${measuredWords(widths.size + thou.size)}: ${decimal(100 * drop, 1)} % of the weight by the model`,
     });
     return changedOf(row);
   });

@@ -60,5 +60,6 @@ export function storedRemovalWords(
       backThou: off('back'),
     };
   };
-  return removalWords(row.method, { upper: work('upper'), lower: work('lower') });
+  const words = removalWords(row.method, { upper: work('upper'), lower: work('lower') });
+  return row.tool === '' ? words : `${words}; with: ${row.tool}`;
 }

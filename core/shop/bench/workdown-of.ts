@@ -45,7 +45,7 @@ export interface Workdown {
   thinnedThou: Record<Limb, PerFace>;
   /** How often the bow was stripped or sanded since the plan. */
   strips: number;
-  /** Narrowed, and its widths not measured again. */
+  /** A bite that was not measured again: widths must be, faces may count as they were meant. */
   openRemoval: RemovalRow | null;
   tiller: TillerNow;
   /** Of the whole order, before the plan too. */
@@ -53,6 +53,9 @@ export interface Workdown {
 }
 
 const alive = (row: { struck_reason: string | null }) => row.struck_reason === null;
+
+/** What a light pass or sanding takes is too little for a loupe. */
+const measuredAgain: readonly RemovalRow['method'][] = ['narrow', 'thin', 'scrape'];
 
 /** When something was last taken off, whatever the plan; null where nothing was. */
 export function lastRemovalOf(removals: readonly RemovalRow[]): string | null {
@@ -94,8 +97,9 @@ export function workdownOf(plan: WeightPlanRow, rows: WorkdownRows): Workdown {
     },
     strips: removals.filter(({ method }) => method === 'strip').length,
     openRemoval:
-      removals.find(({ method, remeasured_at }) => method === 'narrow' && remeasured_at === null) ??
-      null,
+      removals.find(
+        ({ method, remeasured_at }) => measuredAgain.includes(method) && remeasured_at === null,
+      ) ?? null,
     tiller: { ...tiller, isCurrent: lastRemovalAt === null || at > lastRemovalAt },
     lastRemovalAt,
   };

@@ -1,8 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { OrderFinish } from '../../../shared/contract/finish.ts';
 import { decimal } from '../../../shared/measure.ts';
-import { filmAddsPercent, filmGpa } from '../../limb/film-stiffness.ts';
-import { psiFromGpa, type Section } from '../../limb/index.ts';
+import { filmAddsPercent, filmGpa, psiFromGpa, type Section } from '../../limb/index.ts';
 import type { BowRow, Tables } from '../../storage/tables.ts';
 import { coreGpaOf, glassGpa, unknownCoreGpa } from '../plans/core-moduli.ts';
 import { typicalOf, typicalThicknessIn } from '../plans/typical.ts';

@@ -10,10 +10,12 @@ export interface JobRows {
   >;
   /** Oldest first. */
   readings: readonly StoredReading[];
+  /** Those of the readings that stand, at the plan's draw. */
+  weighings: readonly Weighing[];
   removals: readonly RemovalRow[];
 }
 
-interface Weighing {
+export interface Weighing {
   id: string;
   at: string;
   phase: StoredReading['phase'];
@@ -25,7 +27,8 @@ const bites: readonly RemovalRow['method'][] = ['narrow', 'thin', 'scrape', 'not
 /** A drop smaller than this is lost in the scale: it tells nothing of effectiveness. */
 const leastDrop = 0.03;
 
-function weighingsOf({ plan, readings }: JobRows): Weighing[] {
+/** What the standing readings of a job say at its plan's draw, oldest first. */
+export function weighingsOf({ plan, readings }: Pick<JobRows, 'plan' | 'readings'>): Weighing[] {
   return readings.flatMap((reading) => {
     if (reading.struck_reason !== null) return [];
     const lbf = weightAtAmoDraw(reading.pulls, reading.draw_reference, plan.draw_in);
@@ -43,7 +46,7 @@ function doneBetween(rows: JobRows, from: string, to: string): RemovalRow[] {
 
 /** The last weighing before sanding and the first after it. */
 function aroundSanding(rows: JobRows): { before: Weighing; after: Weighing } | null {
-  const weighings = weighingsOf(rows);
+  const { weighings } = rows;
   const at = weighings.findIndex(({ phase }) => phase === 'after-sanding');
   const [before, after] = [weighings[at - 1], weighings[at]];
   return before === undefined || after === undefined ? null : { before, after };
@@ -70,7 +73,7 @@ export function allowanceOf(rows: JobRows): number | null {
  * @returns null where a bite has no modelled drop, or all together took too little to tell
  */
 export function effectivenessOf(rows: JobRows): number | null {
-  const weighings = weighingsOf(rows);
+  const { weighings } = rows;
   const first = weighings.find(({ id }) => id === rows.plan.reading_id);
   const last = weighings.filter(({ phase }) => phase === 'work' || phase === 'arrival').at(-1);
   if (first === undefined || last === undefined || last.at <= first.at) return null;
@@ -95,13 +98,56 @@ export function bitesOf({ removals }: JobRows): RemovalRow[] {
 
 /** Weight at the plan's draw when the bow left: its last standing weighing; null where there is none after the plan. */
 export function endWeightOf(rows: JobRows): number | null {
-  const last = weighingsOf(rows).at(-1);
+  const last = rows.weighings.at(-1);
   const isLater = last !== undefined && last.phase !== 'arrival' && last.phase !== 'work';
   return isLater ? last.lbf : null;
 }
 
 /** Weight when it came, at the plan's draw; the weight the plan began from where it was not weighed then. */
 export function arrivalWeightOf(rows: JobRows): number {
-  const arrival = weighingsOf(rows).find(({ phase }) => phase === 'arrival');
+  const arrival = rows.weighings.find(({ phase }) => phase === 'arrival');
   return arrival?.lbf ?? rows.plan.weight_lbf;
+}
+
+/** What a plan reckoned with, and what it said. */
+type PlanFigures = Pick<
+  WeightPlanRow,
+  | 'weight_lbf'
+  | 'effectiveness_mean'
+  | 'drop_per_thou'
+  | 'allowance_mean_thou'
+  | 'forecast_lbf'
+  | 'forecast_low_lbf'
+  | 'forecast_high_lbf'
+>;
+
+export interface Forecast {
+  lbf: number;
+  bandLbf: [number, number];
+}
+
+/**
+ * Where the bow should have ended by the figures of its plan, for what was really taken off it,
+ * lbf. A plan keeps a reserve above the target that light passes take in the end, and its cut
+ * stops where the next bite may be too much: held against the plan's own aim every bow would seem
+ * to end too light. The plan's own forecast where a removal has no figure.
+ */
+export function forecastOfTaken(plan: PlanFigures, { removals }: JobRows): Forecast {
+  const taken = removals.filter(
+    ({ struck_reason, done_at }) => struck_reason === null && done_at !== null,
+  );
+  const band: Forecast = {
+    lbf: plan.forecast_lbf,
+    bandLbf: [plan.forecast_low_lbf, plan.forecast_high_lbf],
+  };
+  let lbf = plan.weight_lbf;
+  for (const { modelled_drop } of taken) {
+    if (modelled_drop === null) return band;
+    lbf *= 1 - plan.effectiveness_mean * modelled_drop;
+  }
+  if (!taken.some(({ method }) => method === 'strip')) {
+    lbf *= 1 - plan.drop_per_thou * plan.allowance_mean_thou;
+  }
+  const off = lbf - plan.forecast_lbf;
+  return { lbf, bandLbf: [band.bandLbf[0] + off, band.bandLbf[1] + off] };
 }

@@ -6,7 +6,7 @@ import type { OpenShop } from '../../storage/context.ts';
 import { benchPolicyOf } from '../bench-policy/policy.ts';
 import { bowLine } from '../bows/bow-line.ts';
 import { dayOf } from '../day.ts';
-import { arrivalWeightOf, bitesOf, endWeightOf } from './closed-job.ts';
+import { arrivalWeightOf, bitesOf, endWeightOf, forecastOfTaken } from './closed-job.ts';
 import { allowanceFrom, effectivenessFrom, usualAllowance, usualEffectiveness } from './figures.ts';
 import { type ClosedJob, closedJobs } from './jobs.ts';
 
@@ -38,6 +38,7 @@ export function forecastJobOf(job: ClosedJob): ForecastJob | null {
   if (measuredLbf === null) return null;
   const arrivalLbf = arrivalWeightOf(rows);
   const bites = bitesOf(rows);
+  const { lbf: forecastLbf, bandLbf } = forecastOfTaken(plan, rows);
   return {
     ...headOf(job),
     biteMethods: [...new Set(bites.map(({ method }) => method))],
@@ -46,12 +47,12 @@ export function forecastJobOf(job: ClosedJob): ForecastJob | null {
     drawIn: plan.draw_in,
     arrivalLbf,
     targetLbf: plan.target_lbf,
-    forecastLbf: plan.forecast_lbf,
-    bandLbf: [plan.forecast_low_lbf, plan.forecast_high_lbf],
+    forecastLbf,
+    bandLbf,
     measuredLbf,
-    isInside: measuredLbf >= plan.forecast_low_lbf && measuredLbf <= plan.forecast_high_lbf,
+    isInside: measuredLbf >= bandLbf[0] && measuredLbf <= bandLbf[1],
     measuredDropLbf: difference(arrivalLbf, measuredLbf),
-    forecastDropLbf: difference(arrivalLbf, plan.forecast_lbf),
+    forecastDropLbf: difference(arrivalLbf, forecastLbf),
     allowanceThou: job.allowanceThou,
     sanding: job.sanding,
     effectiveness: job.effectiveness,

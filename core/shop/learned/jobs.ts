@@ -1,10 +1,11 @@
+import { sql } from 'kysely';
 import type { construction } from '../../../shared/bows.ts';
 import type { Sanding } from '../../../shared/weight-plan.ts';
 import { z } from '../../../shared/zod.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { BowRow, OrderRow, WeightPlanRow } from '../../storage/tables.ts';
 import { storedReadings } from '../readings/stored.ts';
-import { allowanceOf, effectivenessOf, type JobRows } from './closed-job.ts';
+import { allowanceOf, effectivenessOf, type JobRows, weighingsOf } from './closed-job.ts';
 
 export type Construction = z.infer<typeof construction>;
 
@@ -17,15 +18,16 @@ const planColumns = [
   'draw_in',
   'weight_lbf',
   'target_lbf',
+  'effectiveness_mean',
+  'allowance_mean_thou',
   'forecast_lbf',
   'forecast_low_lbf',
   'forecast_high_lbf',
   'sanding',
   'drop_per_thou',
   'accepted_at',
-  'input_json',
 ] as const satisfies readonly (keyof WeightPlanRow)[];
-type PlanPart = Pick<WeightPlanRow, (typeof planColumns)[number]>;
+type PlanPart = Pick<WeightPlanRow, (typeof planColumns)[number]> & { section: string };
 
 /** One closed job with a plan, and what it taught. */
 export interface ClosedJob {
@@ -41,14 +43,7 @@ export interface ClosedJob {
   effectiveness: number | null;
 }
 
-/** Only this of the input: reading hundreds of them whole would keep the page waiting. */
-const sectionPart = z.object({
-  input: z.object({ bow: z.object({ section: z.enum(['measured', 'unknown']) }) }),
-});
-
-function sectionOf(plan: PlanPart): ClosedJob['section'] {
-  return sectionPart.parse(JSON.parse(plan.input_json)).input.bow.section;
-}
+const section = z.enum(['measured', 'unknown']);
 
 /** The jobs that teach: as many of the last ones. Older ones were done with other hands and tools. */
 const mostJobs = 500;
@@ -69,54 +64,61 @@ function closedOrders(db: OpenShop['read']): Promise<OrderRow[]> {
     .execute();
 }
 
+/** The newest standing plan of each order. */
+async function plansByOrder(
+  db: OpenShop['read'],
+  orderIds: readonly string[],
+): Promise<Map<string, PlanPart>> {
+  const plans = await db
+    .selectFrom('weight_plan')
+    .select(planColumns)
+    // Only this of the input: reading hundreds of them whole would keep the page waiting.
+    .select(sql<string>`input_json ->> '$.input.bow.section'`.as('section'))
+    .where('order_id', 'in', orderIds)
+    .where('struck_reason', 'is', null)
+    .orderBy('version')
+    .execute();
+  return new Map(plans.map((plan) => [plan.order_id, plan]));
+}
+
+function closedJobOf(order: OrderRow, bow: BowRow, rows: JobRows & { plan: PlanPart }): ClosedJob {
+  const { plan } = rows;
+  return {
+    order,
+    bow,
+    plan,
+    rows,
+    construction: bow.construction,
+    sanding: plan.sanding,
+    section: section.parse(plan.section),
+    allowanceThou: allowanceOf(rows),
+    effectiveness: effectivenessOf(rows),
+  };
+}
+
 /** Closed jobs that had a weight plan, newest first. */
 export async function closedJobs(db: OpenShop['read']): Promise<ClosedJob[]> {
   const orders = await closedOrders(db);
   const ids = orders.map(({ id }) => id);
   if (ids.length === 0) return [];
-  const plans = await db
-    .selectFrom('weight_plan')
-    .select(planColumns)
-    .where('order_id', 'in', ids)
-    .where('struck_reason', 'is', null)
-    .orderBy('version', 'desc')
-    .execute();
+  const plans = await plansByOrder(db, ids);
   const removals = await db
     .selectFrom('removal')
     .selectAll()
     .where('order_id', 'in', ids)
     .execute();
-  const bows = await db
-    .selectFrom('bow')
-    .selectAll()
-    .where(
-      'id',
-      'in',
-      plans.map(({ bow_id }) => bow_id),
-    )
-    .execute();
-  const readings = Map.groupBy(await storedReadings(db, ids), ({ order_id }) => order_id);
+  const bowIds = [...plans.values()].map(({ bow_id }) => bow_id);
+  const bows = await db.selectFrom('bow').selectAll().where('id', 'in', bowIds).execute();
+  const bowById = new Map(bows.map((bow) => [bow.id, bow]));
+  const removalsBy = Map.groupBy(removals, ({ order_id }) => order_id);
+  const readingsBy = Map.groupBy(await storedReadings(db, ids), ({ order_id }) => order_id);
   return orders.flatMap((order) => {
-    const plan = plans.find(({ order_id }) => order_id === order.id);
-    const bow = bows.find(({ id }) => id === plan?.bow_id);
+    const plan = plans.get(order.id);
+    const bow = bowById.get(plan?.bow_id ?? '');
     if (plan === undefined || bow === undefined) return [];
-    const rows: JobRows = {
-      plan,
-      readings: readings.get(order.id) ?? [],
-      removals: removals.filter(({ order_id }) => order_id === order.id),
-    };
-    return [
-      {
-        order,
-        bow,
-        plan,
-        rows,
-        construction: bow.construction,
-        sanding: plan.sanding,
-        section: sectionOf(plan),
-        allowanceThou: allowanceOf(rows),
-        effectiveness: effectivenessOf(rows),
-      },
-    ];
+    const readings = readingsBy.get(order.id) ?? [];
+    const weighings = weighingsOf({ plan, readings });
+    const rows = { plan, readings, weighings, removals: removalsBy.get(order.id) ?? [] };
+    return [closedJobOf(order, bow, rows)];
   });
 }

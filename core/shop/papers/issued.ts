@@ -6,6 +6,7 @@ import type { OrderRow, PaperRow } from '../../storage/tables.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
 import { cardsWhere } from '../orders/cards.ts';
 import { readOrder } from '../orders/order-row.ts';
+import { aboutLines } from './about-line.ts';
 
 /** Instant of the last thing that happened to the order and was not itself a paper; empty where there is none. */
 async function lastChangeAt(shop: OpenShop, orderId: string): Promise<string> {
@@ -104,6 +105,11 @@ export async function listPapers(
     const order = await readOrder(shop.read, id);
     orders.set(id, { order, changedAt: await changedAtOf(shop, order) });
   }
+  const ofNone = shown.filter(({ order_id }) => order_id === null);
+  const lines = await aboutLines(
+    shop,
+    ofNone.flatMap(({ about_id }) => about_id ?? []),
+  );
   const papers = shown.map((row): ListedPaper => {
     const about = orders.get(row.order_id ?? '');
     const card = cards.find(({ id }) => id === row.order_id);
@@ -113,7 +119,10 @@ export async function listPapers(
       aboutId: row.about_id,
       orderId: row.order_id,
       orderNumber: card?.number ?? null,
-      orderLine: [card?.customerName ?? '', card?.bowLine ?? '']
+      orderLine: (row.order_id === null
+        ? [lines.get(row.about_id ?? '') ?? '']
+        : [card?.customerName ?? '', card?.bowLine ?? '']
+      )
         .filter((text) => text !== '')
         .join(', ')
         .slice(0, 400),

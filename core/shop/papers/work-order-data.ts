@@ -1,51 +1,19 @@
 import { consentLabels, consentStateLabels } from '../../../shared/consents.ts';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { ShopDetails } from '../../../shared/contract/setup.ts';
-import { facingText, glassText } from '../../../shared/face-text.ts';
-import { limbSetText } from '../../../shared/limb-set-text.ts';
 import { decimal, inchFraction, weightAtDraw } from '../../../shared/measure.ts';
 import { serviceLabels, stageLabels } from '../../../shared/stages.ts';
-import { weightText } from '../../../shared/weight-text.ts';
 import type { WorkOrderData } from '../../papers/data.ts';
 import { dayOf } from '../day.ts';
 import { phaseWords } from '../readings/phases.ts';
 import { addressLines } from '../setup/address.ts';
+import { bowFacts, limbFacts } from './bow-facts.ts';
 import { cautionsFor } from './cautions.ts';
 import { finishFacts } from './finish-facts.ts';
 import { layoutFacts } from './inscription-proof-data.ts';
 import { priceTables } from './price-paper-data.ts';
 import { nameOnPapers } from './shop-name.ts';
 import { type PlanOnPaper, stripOfPlan, workOrderPlan } from './work-order-plan-data.ts';
-
-/** Left out where nobody knows: a blank fact teaches nothing. */
-function glassFacts({ faces }: NonNullable<OrderDetail['bow']>): [string, string][] {
-  const rows: [string, string][] = [
-    ['Glass, back', glassText(faces.back)],
-    ['Glass, belly', glassText(faces.belly)],
-  ];
-  return rows.filter(([, value]) => value !== '');
-}
-
-function bowFacts(bow: NonNullable<OrderDetail['bow']>): [string, string][] {
-  const marked =
-    bow.markedWeightLbf === null
-      ? 'not marked'
-      : bow.markedDrawIn === null
-        ? `${decimal(bow.markedWeightLbf)}#, draw not marked`
-        : weightText(bow.markedWeightLbf, bow.markedDrawIn, bow.markedDrawReference);
-  return [
-    ['Marked', marked],
-    ['Serial', bow.serial || 'none'],
-    ['Built', `${bow.construction}, facing ${facingText(bow.faces)}, ${bow.hand} hand`],
-    ...glassFacts(bow),
-    [
-      'Maximum safe draw',
-      bow.maxSafeDrawIn === null
-        ? 'not known: never past the marked draw'
-        : `${decimal(bow.maxSafeDrawIn, 2)}"`,
-    ],
-  ];
-}
 
 function stageRows(order: OrderDetail): WorkOrderData['stages'] {
   const at = order.card.route.indexOf(order.card.stage);
@@ -69,20 +37,6 @@ function customerOf(order: OrderDetail): WorkOrderData['customer'] {
     phone: customer.phone,
     email: customer.email,
   };
-}
-
-/** The limbs an order is about, and on what they were weighed where their riser stayed at home. */
-function limbFacts({ limbSet, cameAs, weighedOnRisers }: OrderDetail): [string, string][] {
-  const rows: [string, string][] = [];
-  if (limbSet !== null) rows.push(['Limbs', limbSetText(limbSet)]);
-  if (cameAs === 'limbs-only') {
-    const risers = weighedOnRisers.join('; ');
-    rows.push([
-      'Came as',
-      `limbs only; ${risers === '' ? 'not weighed yet' : `weighed on ${risers}`}`,
-    ]);
-  }
-  return rows;
 }
 
 /** What is to be written on the bow, where and how, and whether it may be. */

@@ -44,7 +44,7 @@ export function weightAtAmoDraw(
   drawIn: number,
 ): number | null {
   if (reference !== 'amo') return null;
-  return (
-    sessionWeights(pulls, reference).find((weight) => weight.drawIn === drawIn)?.forceLbf ?? null
-  );
+  const at = pulls.slice(1).filter((pull) => pull.drawIn === drawIn);
+  if (at.length === 0) return null;
+  return at.reduce((sum, { forceLbf }) => sum + forceLbf, 0) / at.length;
 }

@@ -21,7 +21,7 @@ export function editLot(ctx: ShopContext, input: Inputs['editLot']): Promise<Cha
         received_on: input.receivedOn,
         expires_on: input.expiresOn,
         opened_on: input.openedOn,
-        unit_cost_cents: input.unitCostCents,
+        cost_cents: input.costCents,
         note: input.note,
       }),
     );

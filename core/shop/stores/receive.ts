@@ -77,7 +77,7 @@ export function receiveLots(ctx: ShopContext, input: Receive): Promise<{ lotIds:
         received_on: input.receivedOn,
         expires_on: input.expiresOn,
         opened_on: null,
-        unit_cost_cents: input.unitCostCents,
+        cost_cents: input.costCents,
         note: input.note,
       });
       const [lot] = await stockedLots(trx.db, { lotId: row.id });

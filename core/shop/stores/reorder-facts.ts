@@ -1,8 +1,10 @@
 import type { ReorderFacts } from '../../../shared/contract/stores.ts';
 import { decimal } from '../../../shared/measure.ts';
 import { isWhole, quantityText, runOutPercents, type StockUnit } from '../../../shared/stores.ts';
+import type { Lot } from '../../schedule/issue.ts';
 import { reorderPoint, safetyStock, safetyZ, timeToOrder } from '../../schedule/reorder.ts';
 import type { ConsumableRow } from '../../storage/tables.ts';
+import { coverageWeeks } from './coverage.ts';
 import { leastWeeks, type Usage } from './usage.ts';
 
 /** Of a chance of running out that nobody chose, percent; common practice in the textbooks. */
@@ -100,15 +102,38 @@ function whySentence(row: Facts, { use, weeks }: Use, points: Points | null, inD
   return `${have}. Give the wait for a delivery to know when to order.`;
 }
 
+/** What is there: lots in the order they are used, and what of them is in date. */
+export interface Stock {
+  lots: readonly Lot[];
+  inDate: number;
+  today: string;
+}
+
+/** In the shelf's favour where nobody knows the use: then nothing is said to spoil. */
+function coverageOf({ lots, today }: Stock, { use }: Use): number | null {
+  return use === null || use <= 0 ? null : coverageWeeks(lots, use, today);
+}
+
+/** What is in date would be over its day before a delivery came. */
+function expiresFirst(row: Facts, coverage: number | null): boolean {
+  const { wait_weeks: wait, on_order: onOrder } = row;
+  return wait !== null && coverage !== null && onOrder === 0 && coverage < wait;
+}
+
 /** Reorder point, safety stock, coverage and what to order of one consumable. Counted unit, weeks. */
-export function reorderFacts(row: Facts, inDate: number, usage: Usage | null): ReorderFacts {
+export function reorderFacts(row: Facts, stock: Stock, usage: Usage | null): ReorderFacts {
   const used = useOf(row, usage);
   const points = pointsOf(row, used);
-  const have = inDate + row.on_order;
-  const toOrder =
+  const coverage = coverageOf(stock, used);
+  const usable = Math.min(stock.inDate, (coverage ?? 0) * (used.use ?? 0));
+  const have = stock.inDate + row.on_order;
+  const isLow =
     points === null
       ? have <= 0 && (used.use === null || used.use > 0)
-      : timeToOrder(inDate, row.on_order, points.at);
+      : timeToOrder(stock.inDate, row.on_order, points.at);
+  const isSpoiling = !isLow && expiresFirst(row, coverage);
+  const toOrder = isLow || isSpoiling;
+  const why = whySentence(row, used, points, stock.inDate);
   return {
     weeklyUse: used.use,
     weeklyUseSpread: used.use === null ? null : used.spread,
@@ -116,9 +141,9 @@ export function reorderFacts(row: Facts, inDate: number, usage: Usage | null): R
     useWeeks: used.weeks,
     safetyStock: points?.safety ?? null,
     reorderAt: points?.at ?? null,
-    coverageWeeks: used.use === null || used.use <= 0 ? null : inDate / used.use,
+    coverageWeeks: coverage,
     toOrder,
-    orderQuantity: toOrder ? amountToOrder(row, points, have) : null,
-    sentence: whySentence(row, used, points, inDate),
+    orderQuantity: toOrder ? amountToOrder(row, points, usable + row.on_order) : null,
+    sentence: isSpoiling ? `${why} It expires before a delivery would come.` : why,
   };
 }

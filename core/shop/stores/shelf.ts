@@ -98,7 +98,7 @@ export async function readShelves(
     const inDate = onHandInDate(own, today);
     const since = firsts.get(row.id);
     const usage = since === undefined ? null : usageFrom(uses.get(row.id) ?? [], since, today);
-    const reorder = reorderFacts(row, inDate, usage);
+    const reorder = reorderFacts(row, { lots: own, inDate, today }, usage);
     return {
       row,
       lots: own,

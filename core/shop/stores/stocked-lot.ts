@@ -77,7 +77,7 @@ export function lotAnswers(lots: readonly StockedLot[], today: string): LotAnswe
     lastDay: lot.expiresOn,
     expired: expired(lot, today),
     next: lot.id === next?.id,
-    unitCostCents: lot.row.unit_cost_cents,
+    costCents: lot.row.cost_cents,
     note: lot.row.note,
     onHand: lot.onHand,
   }));

@@ -29,17 +29,17 @@ function standsPast(later: Done, order: OrderRow): boolean {
   });
 }
 
-/** A step with a gate of its own: what was taken off a limb, or an entry of such a step. */
+/** A step with a gate of its own: what was taken off a limb, a coat, or an entry of such a step. */
 function isStep(write: RowWrite): boolean {
   if (write.before !== null || write.after === null) return false;
-  if (write.table === 'removal') return true;
+  if (write.table === 'removal' || write.table === 'coat') return true;
   const item = write.after.item as EntryRow['item'];
   return write.table === 'entry' && entryKinds[item].step !== null;
 }
 
 /** Whether the command wrote such a step that nobody has struck out. */
 async function standingStep(db: Kysely<Tables>, later: Done): Promise<boolean> {
-  for (const table of ['entry', 'removal'] as const) {
+  for (const table of ['entry', 'removal', 'coat'] as const) {
     const ids = later.writes.filter((write) => write.table === table && isStep(write));
     const standing = await db
       .selectFrom(table)

@@ -102,8 +102,23 @@ async function refuseOddArrival(trx: CommandTransaction, write: RowWrite): Promi
   });
 }
 
+/** Coats rest on the finish that was chosen for them. */
+async function refuseCoatedChoice(trx: CommandTransaction, write: RowWrite): Promise<void> {
+  const coat = await trx.db
+    .selectFrom('coat')
+    .select('id')
+    .where('order_id', '=', orderIdOf(write))
+    .where('struck_reason', 'is', null)
+    .where('purpose', '!=', 'seal')
+    .executeTakeFirst();
+  if (coat === undefined) return;
+  throw new ShopError('CONFLICT', 'The bow has been coated with this finish by now.', {
+    coat: 'Strike the coats out first, if they are not on it.',
+  });
+}
+
 /** Two of one name could not be told apart. */
-function refuseSameName(table: 'limb_set' | 'carrier', noun: string): Check {
+function refuseSameName(table: 'limb_set' | 'carrier' | 'finish_system', noun: string): Check {
   return async (trx, write) => {
     if (!changes(write, 'name')) return;
     const name = String(write.before?.name);
@@ -131,6 +146,8 @@ const checks: Partial<Record<RecordTable, readonly Check[]>> = {
   belonging: [refuseOddArrival],
   limb_set: [refuseSameName('limb_set', 'limb set')],
   carrier: [refuseSameName('carrier', 'carrier')],
+  order_finish: [refuseCoatedChoice],
+  finish_system: [refuseSameName('finish_system', 'finish')],
 };
 
 /** Refuses what the commands themselves would refuse, now that the row is as it was before. */

@@ -1,11 +1,12 @@
 import { useMediaQuery } from '@mantine/hooks';
+import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import type { Clock } from '../../../shared/contract/clocks.ts';
 import { Mark } from '../../parts/mark.tsx';
 import { ClockLine } from './clock-line.tsx';
 import classes from './clock-strip.module.css';
 import { clockWords, isPast, stripClocks } from './clock-words.ts';
-import { useClocks } from './use-clocks.ts';
+import { useClockList, useShopSecond } from './use-clocks.ts';
 
 /** One row of them; the others are in the finish room. */
 const shownFirst = 3;
@@ -22,9 +23,28 @@ function passedWords(clocks: readonly Clock[], nowMs: number): string {
     .join('. ');
 }
 
+interface PlaceProps {
+  /** Where it leads; nowhere on the bench, where a stray glove must not leave the work. */
+  href: string | null;
+  children: ReactNode;
+}
+
+function Place({ href, children }: PlaceProps) {
+  const className = classes.link ?? '';
+  return href === null ? (
+    <span className={className}>{children}</span>
+  ) : (
+    <Link href={href} className={className}>
+      {children}
+    </Link>
+  );
+}
+
 /** The clocks that run, under the top bar; nothing at all while none does. */
-export function ClockStrip() {
-  const { clocks, nowMs, trouble } = useClocks();
+export function ClockStrip({ isStill = false }: { isStill?: boolean }) {
+  const list = useClockList();
+  const { clocks, trouble } = list;
+  const nowMs = useShopSecond(list, clocks.length > 0);
   const isNarrow = useMediaQuery('(max-width: 900px)', false, { getInitialValueInEffect: false });
   const most = isNarrow ? shownNarrow : shownFirst;
   const shown = stripClocks(clocks, nowMs);
@@ -36,17 +56,15 @@ export function ClockStrip() {
       <ul className={classes.clocks}>
         {shown.slice(0, most).map((clock) => (
           <li key={clock.id} className={classes.clock}>
-            <Link href={placeOf(clock)} className={classes.link ?? ''}>
+            <Place href={isStill ? null : placeOf(clock)}>
               <span className={classes.label}>{clock.label}</span>
               <ClockLine clock={clock} nowMs={nowMs} />
-            </Link>
+            </Place>
           </li>
         ))}
         {more > 0 ? (
           <li className={classes.clock}>
-            <Link href="/finish-room" className={classes.link ?? ''}>
-              {more} more in the finish room
-            </Link>
+            <Place href={isStill ? null : '/finish-room'}>{more} more in the finish room</Place>
           </li>
         ) : null}
       </ul>

@@ -6,24 +6,28 @@ import { useSecond } from '../../parts/use-second.ts';
 /** New clocks begin by themselves where one ends: they are read again that often. */
 const readAgainMs = 60_000;
 
-export interface RunningClocks {
+export interface ClockList {
   clocks: readonly Clock[];
-  /** Milliseconds of the shop's clock, each second anew, whatever this device's own clock says. */
-  nowMs: number;
+  /** The shop's clock before this device's, ms: a tablet may go wrong. */
+  aheadMs: number;
   /** The computer's clock stands before the last record; null where it does not. */
   trouble: string | null;
 }
 
 const none: readonly Clock[] = [];
 
-/** All clocks of the finish room. They tick without a call; only their list is read. */
-export function useClocks(): RunningClocks {
-  const list = useQuery({
+/** All clocks of the finish room as they were read last. */
+export function useClockList(): ClockList {
+  const { data, dataUpdatedAt } = useQuery({
     ...orpc.clocks.list.queryOptions(),
     refetchInterval: readAgainMs,
   });
-  const clocks = list.data?.clocks ?? none;
-  const here = useSecond(clocks.length > 0);
-  const aheadMs = list.data === undefined ? 0 : Date.parse(list.data.now) - list.dataUpdatedAt;
-  return { clocks, nowMs: here + aheadMs, trouble: list.data?.trouble ?? null };
+  if (data === undefined) return { clocks: none, aheadMs: 0, trouble: null };
+  const { clocks, now, trouble } = data;
+  return { clocks, aheadMs: Date.parse(now) - dataUpdatedAt, trouble };
+}
+
+/** Milliseconds of the shop's clock, each second anew without a call while something runs. */
+export function useShopSecond({ aheadMs }: Pick<ClockList, 'aheadMs'>, isNeeded: boolean): number {
+  return useSecond(isNeeded) + aheadMs;
 }

@@ -42,7 +42,7 @@ export function BenchFrame({ title, about, back, children }: BenchFrameProps) {
             </span>
           )}
         </header>
-        <ClockStrip />
+        <ClockStrip isStill />
       </div>
       <main className={classes.main} id="screen" tabIndex={-1}>
         <LostNote />

@@ -120,8 +120,8 @@ export function BenchView({ view, seen, order, scales, change }: BenchViewProps)
       {trouble === null ? null : <ErrorNote error={trouble} />}
       <div className={classes.notes}>
         {writes.failed === null ? null : <BenchCommandError command={writes.failed} />}
-        {change.isChanged ? <ChangedNote onSeen={change.seen} /> : null}
       </div>
+      {change.isChanged ? <ChangedNote onSeen={change.seen} /> : null}
       {shown()}
     </BenchFrame>
   );

@@ -5,6 +5,8 @@ import type { LimbWork } from './cut-words.ts';
 import { OtherAmounts } from './other-amounts.tsx';
 import classes from './panels.module.css';
 import { ReadBack } from './read-back.tsx';
+import { ToolChoice } from './tool-choice.tsx';
+import { type ToolUse, tools, useTool } from './tools.ts';
 import { useBenchKeys } from './use-bench-keys.ts';
 import { useChoiceKeys } from './use-choice-keys.ts';
 
@@ -23,8 +25,9 @@ export interface BiteStepProps {
   /** Where most such bites end. */
   band: string;
   busy: boolean;
+  isLightPass: boolean;
   /** Null: cut as the card shows. */
-  onSave: (other: { upper: number; lower: number } | null) => void;
+  onSave: (other: { upper: number; lower: number } | null, tool: string) => void;
 }
 
 /** The cut card; then what was cut, as shown or otherwise, read back. */
@@ -45,8 +48,9 @@ export function BiteStep(props: BiteStepProps) {
         done={done}
         isAsShown={entry.other === null}
         busy={busy}
-        onYes={() => {
-          if (!busy) onSave(entry.other);
+        use={toolUse(props)}
+        onYes={(tool) => {
+          if (!busy) onSave(entry.other, tool);
         }}
         onOther={() => {
           const other = { upper: amountOf(done.upper).value, lower: amountOf(done.lower).value };
@@ -59,17 +63,26 @@ export function BiteStep(props: BiteStepProps) {
   return <Card work={work} band={band} doneLabel={doneLabel} onDone={toReadBack} />;
 }
 
+function toolUse({ work, isLightPass }: BiteStepProps): ToolUse {
+  if (isLightPass) return 'pass';
+  const isCut = [work.upper, work.lower].some((limb) => amountOf(limb).unit === 'inches');
+  return isCut ? 'cut' : 'thin';
+}
+
 interface SaidProps {
   done: Work;
   isAsShown: boolean;
   busy: boolean;
-  onYes: () => void;
+  use: ToolUse;
+  onYes: (tool: string) => void;
   onOther: () => void;
   onCard: () => void;
 }
 
-function Said({ done, isAsShown, busy, onYes, onOther, onCard }: SaidProps) {
-  useChoiceKeys({ choices: [onCard], onConfirm: onYes, onBack: onOther });
+function Said({ done, isAsShown, busy, use, onYes, onOther, onCard }: SaidProps) {
+  const { tool, choose } = useTool(use);
+  const picks = tools[use].map((name) => () => choose(name));
+  useChoiceKeys({ choices: [onCard, ...picks], onConfirm: () => onYes(tool), onBack: onOther });
   return (
     <ReadBack
       said={biteSaid(done.upper, done.lower)}
@@ -77,12 +90,15 @@ function Said({ done, isAsShown, busy, onYes, onOther, onCard }: SaidProps) {
       yes="Yes, that is off"
       no="No, otherwise"
       more={
-        <BigButton keyHint="1 Enter" onClick={onCard}>
-          Not cut yet: back to the card
-        </BigButton>
+        <>
+          <BigButton keyHint="1 Enter" onClick={onCard}>
+            Not cut yet: back to the card
+          </BigButton>
+          <ToolChoice use={use} tool={tool} onChoose={choose} firstKey={2} />
+        </>
       }
       busy={busy}
-      onYes={onYes}
+      onYes={() => onYes(tool)}
       onNo={onOther}
     />
   );

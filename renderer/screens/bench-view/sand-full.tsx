@@ -7,15 +7,19 @@ import { ReadBack } from './read-back.tsx';
 import { stepName } from './step-name.ts';
 import { StopScreen } from './stop-screen.tsx';
 import { StopWords } from './stop-words.tsx';
+import { ToolChoice } from './tool-choice.tsx';
+import { tools, useTool } from './tools.ts';
 import { useBenchKeys } from './use-bench-keys.ts';
+import { useChoiceKeys } from './use-choice-keys.ts';
 
 const sandEntry = z.strictObject({ isDone: z.boolean() });
 
 /** Nothing more is cut: strip and sand, and say so once it is done. */
 export function SandFull({ seen, writes, side, shell }: FullStepProps) {
   const { entry, change, clear } = useKeptEntry(stepName(seen), sandEntry, { isDone: false });
+  const { tool, choose } = useTool('sand');
   const save = async (because: string) => {
-    if (!writes.busy && (await writes.sanding(because))) clear();
+    if (!writes.busy && (await writes.sanding(because, tool))) clear();
   };
   const back = () => change({ isDone: false });
   if (!entry.isDone) {
@@ -43,7 +47,13 @@ export function SandFull({ seen, writes, side, shell }: FullStepProps) {
         onPass={(because) => void save(because)}
       />
     ) : (
-      <SandedSaid busy={writes.busy} onYes={() => void save('')} onNo={back} />
+      <SandedSaid
+        busy={writes.busy}
+        tool={tool}
+        onChoose={choose}
+        onYes={() => void save('')}
+        onNo={back}
+      />
     ),
   );
 }
@@ -57,11 +67,21 @@ function Sanded({ onDone }: { onDone: () => void }) {
   );
 }
 
-function SandedSaid({ busy, onYes, onNo }: { busy: boolean; onYes: () => void; onNo: () => void }) {
-  useBenchKeys({ onConfirm: onYes, onBack: onNo });
+interface SandedSaidProps {
+  busy: boolean;
+  tool: string;
+  onChoose: (tool: string) => void;
+  onYes: () => void;
+  onNo: () => void;
+}
+
+function SandedSaid({ busy, tool, onChoose, onYes, onNo }: SandedSaidProps) {
+  const picks = tools.sand.map((name) => () => onChoose(name));
+  useChoiceKeys({ choices: picks, onConfirm: onYes, onBack: onNo });
   return (
     <ReadBack
       said="Both limbs stripped and sanded on every face."
+      more={<ToolChoice use="sand" tool={tool} onChoose={onChoose} firstKey={1} />}
       yes="Yes, that is done"
       no="No, not yet"
       busy={busy}

@@ -39,8 +39,9 @@ function BiteWork({ seen, step, writes }: WorkProps<'bite'>) {
       band={step.band}
       doneLabel={step.isLightPass ? 'Light pass done' : 'Cut done - re-measure'}
       busy={writes.busy}
-      onSave={async (other) => {
-        if (await writes.bite(other, entry.because)) clear();
+      isLightPass={step.isLightPass}
+      onSave={async (other, tool) => {
+        if (await writes.bite(other, entry.because, tool)) clear();
       }}
     />
   );

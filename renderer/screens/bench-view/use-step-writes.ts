@@ -16,8 +16,12 @@ export interface StepWrites {
   failed: FailedCommand | null;
   /** What a gate wanted when it last said no. */
   refused: readonly MissingItem[];
-  bite: (other: { upper: number; lower: number } | null, because: string) => Promise<boolean>;
-  sanding: (because: string) => Promise<boolean>;
+  bite: (
+    other: { upper: number; lower: number } | null,
+    because: string,
+    tool: string,
+  ) => Promise<boolean>;
+  sanding: (because: string, tool: string) => Promise<boolean>;
   remeasure: (entry: RemeasureEntry) => Promise<boolean>;
   glass: (answers: GlassAnswers) => Promise<boolean>;
   tiller: (entry: TillerEntry, braceIn: number | null) => Promise<boolean>;
@@ -67,10 +71,10 @@ export function useStepWrites(view: BenchView, seen: Seen, watch: Watch): StepWr
     busy: all.some(({ busy }) => busy),
     failed: all.find(({ error }) => error !== null) ?? null,
     refused,
-    bite: (other, because) =>
-      done(() => takeBite.run({ orderId, advice, other, tool: '', note: '', ...passing(because) })),
-    sanding: (because) =>
-      done(() => recordSanding.run({ orderId, advice, tool: '', note: '', ...passing(because) })),
+    bite: (other, because, tool) =>
+      done(() => takeBite.run({ orderId, advice, other, tool, note: '', ...passing(because) })),
+    sanding: (because, tool) =>
+      done(() => recordSanding.run({ orderId, advice, tool, note: '', ...passing(because) })),
     remeasure: async (entry) => {
       if (step.kind !== 'remeasure') return false;
       return done(() => remeasure.run(remeasured(step, entry)));

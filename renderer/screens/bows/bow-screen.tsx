@@ -1,3 +1,4 @@
+import { Button } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import type { ContractOutputs } from '../../../shared/contract/types.ts';
@@ -50,7 +51,17 @@ function Owner({ data }: { data: Life }) {
 function Known({ data }: { data: Life }) {
   const { bow, orders, limbSets, geometry, weights, events, lifetime, glassLeft } = data;
   return (
-    <Page title={bowTitle(bow)} actions={<Owner data={data} />}>
+    <Page
+      title={bowTitle(bow)}
+      actions={
+        <>
+          <Owner data={data} />
+          <Button component={Link} href={`/weight-bench/bow/${bow.id}`} variant="default">
+            What-if at the weight bench
+          </Button>
+        </>
+      }
+    >
       <TwoColumns
         left={
           <>

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { FinishRoom } from '../../../shared/contract/finish.ts';
 import { momentText } from '../../parts/days.ts';
 import { Mark } from '../../parts/mark.tsx';
+import { ErrorNote } from '../../parts/notes.tsx';
 import { Panel } from '../../parts/panel.tsx';
 import { AirForm } from './air-form.tsx';
 import { AirReadings } from './air-readings.tsx';
@@ -61,6 +62,9 @@ export function AirPanel({ room, usualId }: AirPanelProps) {
                 `Read ${momentText(air.at)}, by ${air.personName}.`
               )}
             </p>
+            {look.error === null ? null : (
+              <ErrorNote error={look.error} onAgain={() => void look.refetch()} />
+            )}
             {isOpen ? null : <AirView air={air} look={look.data} finishName={finish?.name ?? ''} />}
             <AirReadings />
           </>

@@ -88,7 +88,7 @@ export function DuePanel({ room, onCoat }: DuePanelProps) {
               Read the surface
             </Button>
           )}
-          {onCoat === undefined || sourcesOf(room).length === 0 ? null : (
+          {onCoat === undefined || due.length === 0 || room.systems.length === 0 ? null : (
             <Button onClick={onCoat}>Coat bows</Button>
           )}
         </div>

@@ -1,28 +1,17 @@
 import { Select, TextInput } from '@mantine/core';
-import { useDebouncedValue } from '@mantine/hooks';
-import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { FinishRoom } from '../../../shared/contract/finish.ts';
 import { contract } from '../../../shared/contract/index.ts';
-import { api, orpc } from '../../api/client.ts';
+import { api } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { FieldGrid } from '../../parts/fields.tsx';
 import { FormBox } from '../../parts/form-box.tsx';
 import { inputErrors } from '../../parts/input-schema.ts';
-import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { Against } from './against.tsx';
 import classes from './finish-room.module.css';
-import {
-  bowsFor,
-  isAmountGiven,
-  type MixFields,
-  mixable,
-  mixInput,
-  newMix,
-  planInput,
-} from './mix-fields.ts';
-import { MixPlanView } from './mix-plan-view.tsx';
+import { bowsFor, isAmountGiven, type MixFields, mixable, mixInput, newMix } from './mix-fields.ts';
+import { MixPlan } from './mix-plan.tsx';
 import { MixWanted } from './mix-wanted.tsx';
 import { WhenField } from './when-field.tsx';
 
@@ -37,34 +26,6 @@ interface MixFormProps {
   systemId: string | null;
   onMixed: (batch: Mixed) => void;
   onClose: () => void;
-}
-
-const typingMs = 200;
-
-function Plan({ fields }: { fields: MixFields }) {
-  const [asked] = useDebouncedValue(JSON.stringify(planInput(fields)), typingMs);
-  const input = planInput(fields);
-  const isReady =
-    isAmountGiven(fields) &&
-    Object.keys(inputErrors(contract.finish.mix, mixInput(fields))).length === 0;
-  const isSettled = asked === JSON.stringify(input);
-  const plan = useQuery({
-    ...orpc.finish.planMix.queryOptions({ input }),
-    enabled: isReady && isSettled,
-    placeholderData: keepPreviousData,
-  });
-  if (!isReady) {
-    return (
-      <p className={classes.quiet}>Give the amount and the temperature: what to pour shows here.</p>
-    );
-  }
-  if (plan.error !== null)
-    return <ErrorNote error={plan.error} onAgain={() => void plan.refetch()} />;
-  return plan.data === undefined ? (
-    <BusyNote>Reckoning ...</BusyNote>
-  ) : (
-    <MixPlanView plan={plan.data} />
-  );
 }
 
 /** Mixes a batch: reckons it, issues its parts and starts its clock with one button. */
@@ -131,7 +92,7 @@ export function MixForm({ room, systemId, onMixed, onClose }: MixFormProps) {
           {errors['wanted.orderIds']}
         </p>
       )}
-      <Plan fields={fields} />
+      <MixPlan fields={fields} />
       <Against title="It was not mixed." sentences={refused} />
       <FieldGrid>
         <TextInput

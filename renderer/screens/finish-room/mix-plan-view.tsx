@@ -70,25 +70,27 @@ export function MixPlanView({ plan }: { plan: MixPlan }) {
   const reckoned = reckonedText(plan);
   const life = lifeText(plan);
   return (
-    <div className={classes.stack}>
+    <div className={classes.plan}>
       <PourTable plan={plan} />
-      {reckoned === '' ? null : <p className={classes.quiet}>{reckoned}</p>}
-      <Areas plan={plan} />
-      {life === '' ? null : <p className={classes.text}>{life}</p>}
-      {plan.picks.length === 0 ? null : (
-        <div>
-          <p className={classes.text}>Issued from the stores, first expired first:</p>
-          <ul className={classes.list} aria-label="Lots that are issued">
-            {plan.picks.map((pick) => (
-              <li key={`${pick.part} ${pick.lotId}`} className={classes.text}>
-                {pickText(pick)}
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
-      <Cautions cautions={plan.cautions} />
-      <Against title="It cannot be mixed like this:" sentences={plan.troubles} />
+      <div className={classes.stack}>
+        {reckoned === '' ? null : <p className={classes.quiet}>{reckoned}</p>}
+        <Areas plan={plan} />
+        {life === '' ? null : <p className={classes.text}>{life}</p>}
+        {plan.picks.length === 0 ? null : (
+          <div>
+            <p className={classes.text}>Issued from the stores, first expired first:</p>
+            <ul className={classes.list} aria-label="Lots that are issued">
+              {plan.picks.map((pick) => (
+                <li key={`${pick.part} ${pick.lotId}`} className={classes.text}>
+                  {pickText(pick)}
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+        <Cautions cautions={plan.cautions} />
+        <Against title="It cannot be mixed like this:" sentences={plan.troubles} />
+      </div>
     </div>
   );
 }

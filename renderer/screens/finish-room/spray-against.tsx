@@ -30,12 +30,14 @@ export function SprayAgainst({ session, orders }: SprayAgainstProps) {
       ))}
       {missing.map(({ orderId, number, missing: items }) =>
         items.map((item) => (
-          <p key={`${orderId} ${item.item} ${item.sentence}`}>
+          <p key={`${orderId} ${item.item} ${item.sentence}`} className={classes.row}>
             <Link href={placeToFix(orderId, item)} className={classes.way ?? ''}>
               {number}
-            </Link>{' '}
-            {item.sentence}
-            {barred(item)}
+            </Link>
+            <span>
+              {item.sentence}
+              {barred(item)}
+            </span>
           </p>
         )),
       )}

@@ -41,8 +41,10 @@ export interface Source {
   system: FinishSystem;
 }
 
-/** What can be put on now: batches that are not discarded, and finishes without a pot life. */
-export function sourcesOf(room: FinishRoom): Source[] {
+type Stock = Pick<FinishRoom, 'systems' | 'batches'>;
+
+/** What can be put on: batches that are not discarded, and finishes without a pot life. */
+export function sourcesOf(room: Stock): Source[] {
   const systemOf = new Map(room.systems.map((system) => [system.id, system]));
   const batches = room.batches.flatMap((batch) => {
     const system = systemOf.get(batch.finishSystemId);
@@ -72,6 +74,16 @@ export function bowsOf(room: FinishRoom, source: Source | undefined): RoomBow[] 
     ({ finishSystemId, stage }) => finishSystemId === source.systemId && stage === 'finish',
   );
 }
+
+/** A session that is written down afterwards may have had a cup that is long past by now. */
+export function stockAt(room: FinishRoom, all: readonly Batch[], at: string | null): Stock {
+  if (at === null) return room;
+  const had = all.filter(({ mixedAt }) => mixedAt <= at && at < lastDayOf(mixedAt));
+  return { systems: room.systems, batches: had };
+}
+
+const dayMs = 24 * 60 * 60_000;
+const lastDayOf = (mixedAt: string) => new Date(Date.parse(mixedAt) + dayMs).toISOString();
 
 /** The one cup that may be used now, where there is just one. */
 function onlyUsable(room: FinishRoom, nowMs: number): string | null {

@@ -1,5 +1,6 @@
 import { Mark } from '../../parts/mark.tsx';
 import { batchWords } from './batch-words.ts';
+import classes from './finish-room.module.css';
 import type { Source } from './spray-fields.ts';
 import { Tick, TickGroup } from './tick.tsx';
 
@@ -15,6 +16,11 @@ interface SpraySourceProps {
 export function SpraySource({ sources, value, nowMs, error, onChange }: SpraySourceProps) {
   return (
     <TickGroup label="What is put on" isWide error={error}>
+      {sources.length === 0 ? (
+        <p className={classes.text}>
+          No cup stands at that time. Mix a batch first, or say when the bows were coated.
+        </p>
+      ) : null}
       {sources.map((source) => {
         const words = source.batch === null ? null : batchWords(source.batch, nowMs);
         return (

@@ -44,7 +44,7 @@ function Told({ job }: { job: ForecastJob }) {
       <Head job={job} />
       <Table.Td className={classes.number}>{decimal(job.forecastDropLbf)} lb</Table.Td>
       <Table.Td className={classes.number}>{decimal(job.measuredDropLbf)} lb</Table.Td>
-      <Table.Td>
+      <Table.Td className={classes.inBand}>
         <Mark kind={job.isInside ? 'done' : 'attention'}>
           {job.isInside ? 'Inside' : 'Outside'}: {decimal(job.measuredLbf)} in {decimal(low)} to{' '}
           {decimal(high)} lb @ {decimal(job.drawIn, 4)}"
@@ -65,7 +65,7 @@ export function JobTable({
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by key
     <section className={classes.table} aria-label="Closed jobs" tabIndex={0}>
-      <Table miw={760}>
+      <Table miw={900}>
         <Table.Thead>
           <Table.Tr>
             <Table.Th>Order</Table.Th>

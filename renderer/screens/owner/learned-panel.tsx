@@ -1,4 +1,5 @@
 import { Table } from '@mantine/core';
+import type { ReactNode } from 'react';
 import type { ContractOutputs } from '../../../shared/contract/types.ts';
 import { decimal } from '../../../shared/measure.ts';
 import { Panel } from '../../parts/panel.tsx';
@@ -31,72 +32,88 @@ interface Line {
   usual: Figure;
 }
 
+interface ScrollingTableProps {
+  label: string;
+  widthPx: number;
+  children: ReactNode;
+}
+
+/** Wider than a hand-held screen: it scrolls by itself. */
+function ScrollingTable({ label, widthPx, children }: ScrollingTableProps) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by key
+    <section className={classes.scroll} aria-label={label} tabIndex={0}>
+      <Table miw={widthPx} captionSide="top">
+        {children}
+      </Table>
+    </section>
+  );
+}
+
 function Figures({
+  label,
   caption,
   first,
   lines,
   unit,
 }: {
+  label: string;
   caption: string;
   first: string;
   lines: readonly Line[];
   unit: string;
 }) {
   return (
-    <Table.ScrollContainer minWidth={480}>
-      <Table>
-        <Table.Caption ta="left">{caption}</Table.Caption>
-        <Table.Thead>
-          <Table.Tr>
-            <Table.Th>{first}</Table.Th>
-            <Table.Th>Plans use now</Table.Th>
-            <Table.Th>Closed jobs</Table.Th>
-            <Table.Th>Common practice</Table.Th>
+    <ScrollingTable label={label} widthPx={480}>
+      <Table.Caption ta="left">{caption}</Table.Caption>
+      <Table.Thead>
+        <Table.Tr>
+          <Table.Th>{first}</Table.Th>
+          <Table.Th>Plans use now</Table.Th>
+          <Table.Th>Closed jobs</Table.Th>
+          <Table.Th>Common practice</Table.Th>
+        </Table.Tr>
+      </Table.Thead>
+      <Table.Tbody>
+        {lines.map(({ name, now, jobs, usual }) => (
+          <Table.Tr key={name}>
+            <Table.Td>{name}</Table.Td>
+            <Table.Td>{spread(now, unit)}</Table.Td>
+            <Table.Td>{jobsText(jobs)}</Table.Td>
+            <Table.Td>{spread(usual, unit)}</Table.Td>
           </Table.Tr>
-        </Table.Thead>
-        <Table.Tbody>
-          {lines.map(({ name, now, jobs, usual }) => (
-            <Table.Tr key={name}>
-              <Table.Td>{name}</Table.Td>
-              <Table.Td>{spread(now, unit)}</Table.Td>
-              <Table.Td>{jobsText(jobs)}</Table.Td>
-              <Table.Td>{spread(usual, unit)}</Table.Td>
-            </Table.Tr>
-          ))}
-        </Table.Tbody>
-      </Table>
-    </Table.ScrollContainer>
+        ))}
+      </Table.Tbody>
+    </ScrollingTable>
   );
 }
 
 function Methods({ methods }: { methods: readonly MethodFigure[] }) {
   if (methods.length === 0) return <p>No job of this choice tells yet what its bites took.</p>;
   return (
-    <Table.ScrollContainer minWidth={420}>
-      <Table>
-        <Table.Caption ta="left">
-          Drop measured over drop reckoned, by what the bites were; 1 is as reckoned.
-        </Table.Caption>
-        <Table.Thead>
-          <Table.Tr>
-            <Table.Th>Bites</Table.Th>
-            <Table.Th>Measured over reckoned</Table.Th>
-            <Table.Th>Jobs</Table.Th>
+    <ScrollingTable label="By what the bites were" widthPx={420}>
+      <Table.Caption ta="left">
+        Drop measured over drop reckoned, by what the bites were; 1 is as reckoned.
+      </Table.Caption>
+      <Table.Thead>
+        <Table.Tr>
+          <Table.Th>Bites</Table.Th>
+          <Table.Th>Measured over reckoned</Table.Th>
+          <Table.Th>Jobs</Table.Th>
+        </Table.Tr>
+      </Table.Thead>
+      <Table.Tbody>
+        {methods.map(({ name, mean, sd, jobs }) => (
+          <Table.Tr key={name}>
+            <Table.Td>{name}</Table.Td>
+            <Table.Td>
+              {sd === null ? `${decimal(mean, 2)}, spread not known` : spread({ mean, sd })}
+            </Table.Td>
+            <Table.Td>{jobs}</Table.Td>
           </Table.Tr>
-        </Table.Thead>
-        <Table.Tbody>
-          {methods.map(({ name, mean, sd, jobs }) => (
-            <Table.Tr key={name}>
-              <Table.Td>{name}</Table.Td>
-              <Table.Td>
-                {sd === null ? `${decimal(mean, 2)}, spread not known` : spread({ mean, sd })}
-              </Table.Td>
-              <Table.Td>{jobs}</Table.Td>
-            </Table.Tr>
-          ))}
-        </Table.Tbody>
-      </Table>
-    </Table.ScrollContainer>
+        ))}
+      </Table.Tbody>
+    </ScrollingTable>
   );
 }
 
@@ -112,6 +129,7 @@ export function LearnedPanel({ record, methods, construction }: LearnedPanelProp
         odd job moves little. After ± stands one standard deviation.
       </p>
       <Figures
+        label="What sanding takes"
         caption="What sanding takes off each face, thousandths of an inch; from every closed job, whatever the period."
         first="Bows and sanding"
         unit=" thou"
@@ -123,6 +141,7 @@ export function LearnedPanel({ record, methods, construction }: LearnedPanelProp
         }))}
       />
       <Figures
+        label="By what is known of the section"
         caption="Drop measured over drop reckoned, by what is known of the section; from every closed job."
         first="Section"
         unit=""

@@ -29,11 +29,11 @@ export function PaperRow({ paper, onAgain }: { paper: ListedPaper; onAgain: () =
           <Mark kind="attention">outdated: the order has changed since</Mark>
         ) : null}
       </div>
-      {paper.orderId === null ? null : (
+      {paper.orderId === null && paper.aboutId === null ? null : (
         <Button
           variant="default"
           onClick={onAgain}
-          aria-label={`Reprint ${label} ${paper.orderNumber ?? ''} of ${momentText(paper.madeAt)}`}
+          aria-label={`Reprint ${label} ${paper.orderNumber ?? paper.orderLine} of ${momentText(paper.madeAt)}`}
         >
           Reprint
         </Button>

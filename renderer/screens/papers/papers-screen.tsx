@@ -96,11 +96,11 @@ export function PapersScreen() {
         orderNumber={orderNumber}
         onAgain={setAgain}
       />
-      {again === null || again.orderId === null ? null : (
+      {again === null ? null : (
         <PaperDialog
           kind={again.kind}
           orderId={again.orderId}
-          number={again.orderNumber ?? ''}
+          number={again.orderNumber ?? again.orderLine}
           aboutId={again.aboutId}
           again={again}
           onIssued={readPapersAgain}

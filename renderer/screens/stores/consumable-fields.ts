@@ -3,6 +3,14 @@ import type { ConsumableDetail, ConsumableFields } from '../../../shared/contrac
 import { inputErrors } from '../../parts/input-schema.ts';
 import { omit } from '../../parts/omit.ts';
 
+export interface ConsumableInputsProps {
+  value: ConsumableFields;
+  onChange: (value: ConsumableFields) => void;
+  errors: Record<string, string>;
+  /** The unit is chosen once: what is on hand was counted in it. */
+  isNew: boolean;
+}
+
 export const emptyConsumable: ConsumableFields = {
   name: '',
   category: 'abrasive',

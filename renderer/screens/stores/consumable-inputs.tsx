@@ -1,12 +1,10 @@
-import { Checkbox, Group, Select, Stack, Textarea, TextInput } from '@mantine/core';
+import { Select, Stack, TextInput } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
-import type { ConsumableFields } from '../../../shared/contract/stores.ts';
-import { hazardCaution, hazardLabels, hazards } from '../../../shared/hazards.ts';
+import { hazardLabels } from '../../../shared/hazards.ts';
 import {
   categories,
   category,
   categoryLabels,
-  runOutPercents,
   stockUnit,
   stockUnits,
   unitLabels,
@@ -14,20 +12,13 @@ import {
 import { orpc } from '../../api/client.ts';
 import { FieldGrid, WideField } from '../../parts/fields.tsx';
 import { Fold } from '../../parts/fold.tsx';
-import { NumberField } from '../../parts/number-field.tsx';
 import { gritKey } from '../finish-room/grit-key.ts';
 import { GritSelect } from '../finish-room/grit-select.tsx';
-import { inCategory } from './consumable-fields.ts';
+import { type ConsumableInputsProps, inCategory } from './consumable-fields.ts';
+import { KeepingAndHazards } from './keeping-inputs.tsx';
+import { WhenToOrder } from './when-to-order-inputs.tsx';
 
-interface InputsProps {
-  value: ConsumableFields;
-  onChange: (value: ConsumableFields) => void;
-  errors: Record<string, string>;
-  /** The unit is chosen once: what is on hand was counted in it. */
-  isNew: boolean;
-}
-
-function GritInput({ value, onChange, errors }: InputsProps) {
+function GritInput({ value, onChange, errors }: ConsumableInputsProps) {
   const grits = useQuery(orpc.stores.grits.queryOptions());
   return (
     <GritSelect
@@ -48,7 +39,7 @@ function GritInput({ value, onChange, errors }: InputsProps) {
   );
 }
 
-function WhatItIs(props: InputsProps) {
+function WhatItIs(props: ConsumableInputsProps) {
   const { value, onChange, errors, isNew } = props;
   return (
     <FieldGrid>
@@ -106,100 +97,6 @@ function WhatItIs(props: InputsProps) {
   );
 }
 
-function WhenToOrder({ value, onChange, errors }: InputsProps) {
-  const unit = unitLabels[value.unit];
-  return (
-    <FieldGrid>
-      <NumberField
-        label={`Use in a week, ${unit}`}
-        description="As you reckon it; after four weeks what was issued counts."
-        value={value.weeklyUse}
-        error={errors.weeklyUse}
-        onChange={(weeklyUse) => onChange({ ...value, weeklyUse })}
-      />
-      <NumberField
-        label={`Spread of the use, ${unit}`}
-        description="How far a week lies from the next; empty where steady."
-        value={value.weeklyUseSpread}
-        error={errors.weeklyUseSpread}
-        onChange={(weeklyUseSpread) => onChange({ ...value, weeklyUseSpread })}
-      />
-      <NumberField
-        label="Wait for a delivery, weeks"
-        description="From ordering to the shelf."
-        value={value.waitWeeks}
-        error={errors.waitWeeks}
-        onChange={(waitWeeks) => onChange({ ...value, waitWeeks })}
-      />
-      <NumberField
-        label="Spread of the wait, weeks"
-        description="Empty where it always takes as long."
-        value={value.waitWeeksSpread}
-        error={errors.waitWeeksSpread}
-        onChange={(waitWeeksSpread) => onChange({ ...value, waitWeeksSpread })}
-      />
-      <Select
-        label="Chance of running out before the delivery"
-        data={runOutPercents.map((each) => ({ value: String(each), label: `${each} %` }))}
-        value={String(value.runOutPercent ?? 5)}
-        error={errors.runOutPercent}
-        onChange={(chosen) =>
-          onChange({
-            ...value,
-            runOutPercent: runOutPercents.find((each) => String(each) === chosen) ?? 5,
-          })
-        }
-      />
-      <NumberField
-        label={`Ordered at a time, ${unit}`}
-        description="A pack or a case; empty: as much as the wait takes."
-        value={value.orderQuantity}
-        error={errors.orderQuantity}
-        onChange={(orderQuantity) => onChange({ ...value, orderQuantity })}
-      />
-    </FieldGrid>
-  );
-}
-
-function KeepingAndHazards({ value, onChange, errors }: InputsProps) {
-  return (
-    <Stack>
-      <NumberField
-        label="Keeps once opened, days"
-        description="Empty where opening changes nothing."
-        value={value.openedDays}
-        error={errors.openedDays}
-        onChange={(openedDays) => onChange({ ...value, openedDays })}
-      />
-      <Checkbox.Group
-        label="Hazards its safety data sheet names"
-        value={value.hazards}
-        onChange={(chosen) =>
-          onChange({ ...value, hazards: hazards.filter((each) => chosen.includes(each)) })
-        }
-      >
-        <Group gap="xs" mt={4} style={{ flexDirection: 'column', alignItems: 'start' }}>
-          {hazards.map((each) => (
-            <Checkbox
-              key={each}
-              value={each}
-              label={hazardLabels[each]}
-              description={hazardCaution[each]}
-            />
-          ))}
-        </Group>
-      </Checkbox.Group>
-      <Textarea
-        label="Note"
-        maxLength={2000}
-        value={value.note}
-        error={errors.note}
-        onChange={(event) => onChange({ ...value, note: event.currentTarget.value })}
-      />
-    </Stack>
-  );
-}
-
 const orderFields = [
   'weeklyUse',
   'weeklyUseSpread',
@@ -210,7 +107,7 @@ const orderFields = [
 ];
 
 /** Everything about one consumable; what is needed first, the rest folded. */
-export function ConsumableInputs(props: InputsProps) {
+export function ConsumableInputs(props: ConsumableInputsProps) {
   const { value, errors } = props;
   const wrong = (names: readonly string[]) => names.some((name) => errors[name] !== undefined);
   return (

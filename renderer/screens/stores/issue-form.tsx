@@ -3,7 +3,7 @@ import { useDebouncedValue } from '@mantine/hooks';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { contract } from '../../../shared/contract/index.ts';
-import type { ConsumableDetail, IssuePreview, Pick } from '../../../shared/contract/stores.ts';
+import type { ConsumableDetail, IssuePreview, Lot, Pick } from '../../../shared/contract/stores.ts';
 import { isWhole, quantityText, type StockUnit } from '../../../shared/stores.ts';
 import { api, orpc } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
@@ -55,6 +55,42 @@ function FromLots({ consumableId, amount }: { consumableId: string; amount: Amou
 
 const firstFirst = 'first';
 
+interface FromSelectProps {
+  detail: ConsumableDetail;
+  from: string;
+  error: string | undefined;
+  onChange: (from: string) => void;
+}
+
+/** The lot that expires first, or one in the hand; says where another one has its turn. */
+function FromSelect({ detail, from, error, onChange }: FromSelectProps) {
+  const holding = detail.lots.filter((lot) => lot.onHand > 0);
+  const chosen = holding.find((lot) => lot.id === from);
+  const sooner = holding.find((lot) => lot.next);
+  const label = (lot: Lot) =>
+    `${lotText(lot)}: ${quantityText(lot.onHand, detail.unit)}${lot.expired ? ', expired' : ''}`;
+  return (
+    <>
+      <Select
+        label="From"
+        data={[
+          { value: firstFirst, label: 'The lot that expires first' },
+          ...holding.map((lot) => ({ value: lot.id, label: label(lot) })),
+        ]}
+        value={from}
+        error={error}
+        onChange={(value) => onChange(value ?? firstFirst)}
+      />
+      {chosen?.expired === true ? (
+        <Mark kind="stop">This lot has expired and may not be issued. Take another.</Mark>
+      ) : null}
+      {chosen !== undefined && !chosen.expired && sooner !== undefined && !chosen.next ? (
+        <Mark kind="attention">{lotText(sooner)}, is to be used first.</Mark>
+      ) : null}
+    </>
+  );
+}
+
 interface IssueFormProps {
   detail: ConsumableDetail;
   /** The lot somebody holds in the hand; none for the one that expires first. */
@@ -93,9 +129,6 @@ export function IssueForm({ detail, lotId, onDone, onCancel, times }: IssueFormP
   };
   const wrong = inputErrors(contract.stores.issue, fields);
   const errors = tried ? { ...issue.details, ...wrong } : {};
-  const holding = detail.lots.filter((lot) => lot.onHand > 0);
-  const chosen = holding.find((lot) => lot.id === from);
-  const sooner = holding.find((lot) => lot.next);
   return (
     <div onKeyDownCapture={keepsForm}>
       <FormBox
@@ -116,25 +149,7 @@ export function IssueForm({ detail, lotId, onDone, onCancel, times }: IssueFormP
           errors={errors}
           onChange={setAmount}
         />
-        <Select
-          label="From"
-          data={[
-            { value: firstFirst, label: 'The lot that expires first' },
-            ...holding.map((lot) => ({
-              value: lot.id,
-              label: `${lotText(lot)}: ${quantityText(lot.onHand, unit)}${lot.expired ? ', expired' : ''}`,
-            })),
-          ]}
-          value={from}
-          error={errors.lotId}
-          onChange={(value) => setFrom(value ?? firstFirst)}
-        />
-        {chosen?.expired === true ? (
-          <Mark kind="stop">This lot has expired and may not be issued. Take another.</Mark>
-        ) : null}
-        {chosen !== undefined && !chosen.expired && sooner !== undefined && !chosen.next ? (
-          <Mark kind="attention">{lotText(sooner)}, is to be used first.</Mark>
-        ) : null}
+        <FromSelect detail={detail} from={from} error={errors.lotId} onChange={setFrom} />
         {from === firstFirst ? <FromLots consumableId={consumableId} amount={amount} /> : null}
         <OrderSelect value={orderId} error={errors.orderId} onChange={setOrder} />
         <TextInput

@@ -3,14 +3,9 @@ import type { ConsumableDetail, Lot } from '../../../shared/contract/stores.ts';
 import { Fold } from '../../parts/fold.tsx';
 import { EmptyNote } from '../../parts/notes.tsx';
 import { Panel } from '../../parts/panel.tsx';
-import {
-  BookBackForm,
-  CountForm,
-  DiscardForm,
-  EditLotForm,
-  type LotFormProps,
-  OpenForm,
-} from './lot-forms.tsx';
+import { EditLotForm } from './edit-lot-form.tsx';
+import type { LotFormProps } from './lot-amount-form.tsx';
+import { BookBackForm, CountForm, DiscardForm, OpenForm } from './lot-forms.tsx';
 import { type LotAction, LotItem } from './lot-item.tsx';
 import classes from './stores.module.css';
 

@@ -35,7 +35,7 @@ export function MovesPanel({ detail }: { detail: ConsumableDetail }) {
     <Panel title="Moves">
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by key */}
       <section className={classes.moves} aria-label="Moves, newest first" tabIndex={0}>
-        <Table miw={680}>
+        <Table miw={600}>
           <Table.Thead>
             <Table.Tr>
               <Table.Th>When</Table.Th>

@@ -2,7 +2,7 @@ import { Textarea, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import { contract } from '../../../shared/contract/index.ts';
 import type { ConsumableDetail } from '../../../shared/contract/stores.ts';
-import { mlPerUsFlOz, unitLabels } from '../../../shared/stores.ts';
+import { mlPerUsFlOz } from '../../../shared/stores.ts';
 import { api } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { today } from '../../parts/days.ts';
@@ -29,7 +29,7 @@ export function ReceiveForm({ detail, onDone, onCancel, times }: ReceiveFormProp
   const [number, setNumber] = useState('');
   const [receivedOn, setReceived] = useState(today());
   const [expiresOn, setExpires] = useState('');
-  const [unitCostCents, setCost] = useState<number | null>(null);
+  const [costCents, setCost] = useState<number | null>(null);
   const [note, setNote] = useState('');
   const [tried, setTried] = useState(false);
   const receive = useCommand(api.stores.receive, { onDone: ({ lotIds }) => onDone(lotIds) });
@@ -39,7 +39,7 @@ export function ReceiveForm({ detail, onDone, onCancel, times }: ReceiveFormProp
     number: number.trim(),
     receivedOn,
     expiresOn: expiresOn === '' ? null : expiresOn,
-    unitCostCents,
+    costCents,
     note,
     containers: containers ?? Number.NaN,
     quantity: amount.quantity ?? Number.NaN,
@@ -105,9 +105,9 @@ export function ReceiveForm({ detail, onDone, onCancel, times }: ReceiveFormProp
             onChange={(event) => setReceived(event.currentTarget.value)}
           />
           <MoneyField
-            label={`Cost of one of the ${unitLabels[unit]}, dollars`}
-            value={unitCostCents}
-            error={errors.unitCostCents}
+            label="Cost of a container, dollars"
+            value={costCents}
+            error={errors.costCents}
             onChange={setCost}
           />
           <WideField>

@@ -17,7 +17,8 @@ export function coverageText(weeks: number | null): string {
   if (weeks === null) return '';
   if (weeks < 1) return 'under a week left';
   if (weeks > 104) return 'over two years left';
-  return `${decimal(weeks, weeks < 10 ? 1 : 0)} weeks left`;
+  const told = decimal(weeks, weeks < 10 ? 1 : 0);
+  return told === '1' ? '1 week left' : `${told} weeks left`;
 }
 
 /** Grit, shelf, next expiry and how long it lasts, in a line. */

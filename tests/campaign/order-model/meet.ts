@@ -210,7 +210,8 @@ export async function meet(
   if (consent.success) return grant(client, orderId, consent.data);
   if (missing.item.startsWith('check-')) return checkAll(world, client, order);
   const item = entryItem.safeParse(missing.opens ?? missing.item);
-  if (missing.section === 'bench-log' && item.success && entryKinds[item.data].retired === null) {
+  const noted = missing.section === 'bench-log' || missing.section === 'finish';
+  if (noted && item.success && entryKinds[item.data].retired === null) {
     await enter(client, orderId, item.data);
     return;
   }

@@ -55,7 +55,7 @@ export const planLong: WorkOrderPlan = {
   ...planSample,
   cuts: [
     { limb: 'upper', rows: cutRows(24, 1) },
-    { limb: 'lower', rows: cutRows(24, 1) },
+    { limb: 'lower', rows: cutRows(4, 5) },
   ],
   faces: ['Upper, back', 'Upper, belly', 'Lower, back', 'Lower, belly'].map((where) => ({
     where,

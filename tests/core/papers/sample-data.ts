@@ -207,9 +207,9 @@ export const workOrderLong: WorkOrderData = {
     ['Finish', 'two-part satin over the old sealer, thinned for the first two coats '.repeat(4)],
   ],
   price: {
-    lines: receiptLong.lines,
+    lines: receiptLong.lines.slice(0, 12),
     sums: receiptLong.sums,
-    payments: receiptLong.payments,
+    payments: receiptLong.payments.slice(0, 4),
     open: receiptLong.open,
   },
   stages: Array.from({ length: 20 }, (_, i) => ({

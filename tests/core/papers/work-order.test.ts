@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import type { WorkOrderData } from '../../../core/papers/data.ts';
 import { workOrderPdf } from '../../../core/papers/work-order.ts';
 import { workOrderModule } from '../../../core/papers/work-order-head.ts';
@@ -15,6 +15,9 @@ import {
   textOf,
 } from './read-back.ts';
 import { workOrderEmpty, workOrderLong, workOrderSample } from './sample-data.ts';
+
+// Each page is drawn and its barcodes are decoded: long papers take their time on a busy machine.
+vi.setConfig({ testTimeout: 90_000 });
 
 const bench: WorkOrderData = { ...workOrderSample, copy: 'bench' };
 const quietPt = 10 * workOrderModule;

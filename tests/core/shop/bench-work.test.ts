@@ -249,13 +249,29 @@ test('thinning counts what the loupe shows, and what it leaves of the glass', as
   if (view.step.kind !== 'bite') throw new Error(view.step.kind);
   expect(view.step).toMatchObject({ method: 'thin', step: 1 });
   const { id, rowVersion } = await job.takeBite(view);
-  expect((await job.view()).step.kind).toBe('glass-check');
+  const offered = (await job.view()).step;
+  if (offered.kind !== 'remeasure') throw new Error(offered.kind);
+  expect(offered.places).toEqual([]);
+  expect(offered.faces).toHaveLength(4);
   const meant = (await job.view()).now?.lbf ?? 0;
   const face = { limb: 'lower' as const, face: 'belly' as const };
   await job.measure({ removalId: id, rowVersion, widths: [], faces: [{ ...face, thou: 6 }] });
   expect((await job.view()).now?.lbf ?? 0).toBeLessThan(meant - 0.5);
+  expect((await job.view()).step.kind).toBe('glass-check');
   const removal = (await job.view()).log.find(({ kind }) => kind === 'removal');
   expect(removal?.what).toContain('6 thou off the belly');
+});
+
+test('faces that nobody could measure count as they were meant', async () => {
+  const job = await benchJob(3, { method: 'thinning' });
+  const { id, rowVersion } = await job.takeBite(await job.view());
+  const meant = await job.view();
+  await job.measure({ removalId: id, rowVersion, widths: [], faces: [] });
+  const after = await job.view();
+  expect(after.step.kind).toBe('glass-check');
+  expect(after.now).toEqual(meant.now);
+  const { history } = await job.kit.flow.order();
+  expect(history.some(({ summary }) => summary.startsWith('No face measured again'))).toBe(true);
 });
 
 test('without a plan, or with one that no longer fits, nothing is advised', async () => {

@@ -105,7 +105,12 @@ test('a closed job tells its allowance, its effectiveness and how its forecast f
   expect(job?.effectiveness).toBeCloseTo(0.9, 6);
   expect(job?.measuredLbf).toBeCloseTo(sanded, 6);
   expect(job?.measuredDropLbf).toBeCloseTo(52 - sanded, 5);
-  const [low, high] = plan?.bandLbf ?? [0, 0];
+  // Modelled: a tenth by the bite, then the plan's own allowance, which is 1.4 thou a face.
+  const expected = 52 * 0.9 * (1 - 1.4 * (plan?.dropPerThou ?? 0));
+  expect(job?.forecastLbf).toBeCloseTo(expected, 5);
+  const [low, high] = job?.bandLbf ?? [0, 0];
+  const width = (plan?.bandLbf[1] ?? 0) - (plan?.bandLbf[0] ?? 0);
+  expect(high - low).toBeCloseTo(width, 9);
   expect(job?.isInside).toBe(sanded >= low && sanded <= high);
   expect(record.inside).toBe(job?.isInside ? 1 : 0);
   const strip = record.allowances.find(({ sanding }) => sanding === 'full strip');

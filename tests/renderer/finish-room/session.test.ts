@@ -8,6 +8,7 @@ import {
   sessionInput,
   sourcesOf,
   sprayInput,
+  stockAt,
   untouched,
 } from '../../../renderer/screens/finish-room/spray-fields.ts';
 import {
@@ -161,5 +162,21 @@ describe('cure', () => {
       bow({ orderId: 'soon', cure }),
     ];
     expect(byCure(bows).map(({ orderId }) => orderId)).toEqual(['soon', 'late', 'none']);
+  });
+});
+
+describe('a session that is written down afterwards', () => {
+  it('offers the cups that stood at its time, past as they are by now', () => {
+    const old = batch({
+      id: 'old',
+      mixedAt: at(-60 * 24 * 5),
+      usableUntil: at(-60 * 24 * 5 + 120),
+    });
+    const cups = (ago: number) =>
+      stockAt(full, [batch(), old], at(ago)).batches.map(({ id }) => id);
+    expect(cups(-60 * 24 * 5 + 30)).toEqual(['old']);
+    expect(cups(-60 * 24 * 3)).toEqual([]);
+    expect(cups(-1)).toEqual(['b1']);
+    expect(stockAt(full, [old], null)).toBe(full);
   });
 });

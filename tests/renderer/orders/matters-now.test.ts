@@ -99,3 +99,11 @@ test('a section opens by itself and never folds away under the hand in it', () =
   expect(foldAfter(byHand, { ...now, matters: true }).open).toBe(false);
   expect(foldAfter(byHand, { ...now, isBusy: true }).open).toBe(true);
 });
+
+test('the finish stands open from the sanding to the cure, on a route that has one', () => {
+  const route: Stage[] = ['strip-sand', 'finish', 'cure', 'final-check'];
+  const opens = (stage: Stage) => mattersNow('finish', order(stage, { card: { route } }));
+  expect(route.map(opens)).toEqual([true, true, true, false]);
+  expect(mattersNow('finish', order('cure'))).toBe(false);
+  expect(mattersNow('finish', order('final-check', { missing: ['finish'] }))).toBe(true);
+});

@@ -72,8 +72,9 @@ function PairOfLimbs({ removal }: { removal: LifeRemoval }) {
 
 function Widths({ widths }: { widths: LifeRemoval['widths'] }) {
   return (
-    <Table.ScrollContainer minWidth={420}>
-      <Table>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by key
+    <section aria-label="Narrowed" tabIndex={0} style={{ overflowX: 'auto' }}>
+      <Table miw={420}>
         <Table.Caption ta="left">Narrowed, inches; stations from the fade outwards.</Table.Caption>
         <Table.Thead>
           <Table.Tr>
@@ -94,7 +95,7 @@ function Widths({ widths }: { widths: LifeRemoval['widths'] }) {
           ))}
         </Table.Tbody>
       </Table>
-    </Table.ScrollContainer>
+    </section>
   );
 }
 

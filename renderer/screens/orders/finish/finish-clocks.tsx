@@ -1,16 +1,18 @@
 import type { OrderFinishNow } from '../../../../shared/contract/finish.ts';
-import { useClocks } from '../../../frame/clock-strip/use-clocks.ts';
+import { useClockList, useShopSecond } from '../../../frame/clock-strip/use-clocks.ts';
 import { Mark } from '../../../parts/mark.tsx';
 import { cureLines } from '../../finish-room/cure-words.ts';
 import { windowWords } from '../../finish-room/window-words.ts';
 import classes from '../order-page.module.css';
+import { useOrder } from '../order-screen.tsx';
 
-/** Recoat window and cure of this bow as they stand now. */
+/** Recoat window, while more coats may follow, and cure of this bow as they stand now. */
 export function FinishClocks({ finish }: { finish: OrderFinishNow }) {
-  const { nowMs } = useClocks();
+  const { order } = useOrder();
+  const nowMs = useShopSecond(useClockList(), finish.cure.length > 0);
   const { window, clockTrouble } = finish;
   const words =
-    window === null
+    window === null || order.card.stage !== 'finish'
       ? null
       : windowWords({ window, finishSystemId: finish.chosen?.finishSystemId ?? '' });
   return (

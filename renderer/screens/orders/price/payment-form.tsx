@@ -21,8 +21,11 @@ import { useOrderCommand } from '../use-order-command.ts';
 
 type Draft = Omit<PaymentFields, 'cents'> & { cents: number | null };
 
-/** The deposit while it is asked and nothing came in, then what is open. */
-function useFirstDraft(): Draft {
+/**
+ * The deposit while it is asked and nothing came in, then what is open. It follows the order while
+ * the form is open: a payment that was just recorded must not be proposed again.
+ */
+function useProposed(): Draft {
   const { depositCents, receivedCents, balanceCents } = useOrder().order.price;
   const isDeposit = depositCents > 0 && receivedCents === 0;
   const open = Math.max(0, balanceCents ?? 0);
@@ -46,11 +49,12 @@ function checked(draft: Draft): Record<string, string> {
 /** Money that came in or went back. */
 export function PaymentForm({ onClose }: { onClose: () => void }) {
   const { order } = useOrder();
-  const [draft, setDraft] = useState<Draft>(useFirstDraft());
+  const [typed, setTyped] = useState<Partial<Draft>>({});
+  const draft: Draft = { ...useProposed(), ...typed };
   const [isTried, setTried] = useState(false);
   const command = useOrderCommand(api.prices.recordPayment, onClose);
   const errors = { ...command.details, ...(isTried ? checked(draft) : {}) };
-  const set = (part: Partial<Draft>) => setDraft((now) => ({ ...now, ...part }));
+  const set = (part: Partial<Draft>) => setTyped((now) => ({ ...now, ...part }));
   const text = (key: 'reference' | 'note', label: string, max: number) => (
     <TextInput
       label={label}

@@ -1,4 +1,4 @@
-import { Checkbox, Fieldset } from '@mantine/core';
+import { Checkbox, Fieldset, Stack } from '@mantine/core';
 import {
   cureStepLabels,
   cureSteps,
@@ -17,29 +17,31 @@ import type { SheetFields } from './sheet-fields.ts';
 export function AirInputs({ value, onChange, errors }: PartProps<SheetFields>) {
   return (
     <Fieldset legend="While it is put on">
-      <RangeInputs
-        label="Air, F"
-        unit="F"
-        value={value.airF}
-        errors={errors}
-        path="air.airF"
-        onChange={(airF) => onChange({ ...value, airF })}
-      />
-      <RangeInputs
-        label="Humidity, percent"
-        unit="%"
-        value={value.humidityPercent}
-        errors={errors}
-        path="air.humidityPercent"
-        onChange={(humidityPercent) => onChange({ ...value, humidityPercent })}
-      />
-      <RangeInputs
-        label="Coats"
-        value={value.coats}
-        errors={errors}
-        path="coats"
-        onChange={(coats) => onChange({ ...value, coats })}
-      />
+      <Stack gap="sm">
+        <RangeInputs
+          label="Air, F"
+          unit="F"
+          value={value.airF}
+          errors={errors}
+          path="air.airF"
+          onChange={(airF) => onChange({ ...value, airF })}
+        />
+        <RangeInputs
+          label="Humidity, percent"
+          unit="%"
+          value={value.humidityPercent}
+          errors={errors}
+          path="air.humidityPercent"
+          onChange={(humidityPercent) => onChange({ ...value, humidityPercent })}
+        />
+        <RangeInputs
+          label="Coats"
+          value={value.coats}
+          errors={errors}
+          path="coats"
+          onChange={(coats) => onChange({ ...value, coats })}
+        />
+      </Stack>
     </Fieldset>
   );
 }
@@ -109,7 +111,6 @@ export function HazardInputs({ value, onChange }: PartProps<SheetFields>) {
       {hazards.map((hazard) => (
         <Checkbox
           key={hazard}
-          mt="sm"
           label={hazardLabels[hazard]}
           description={hazardCaution[hazard]}
           checked={value.hazards.includes(hazard)}

@@ -1,4 +1,4 @@
-import { Fieldset, Select } from '@mantine/core';
+import { Fieldset, Select, Stack } from '@mantine/core';
 import { mixPartLabels, mixPartNames } from '../../../../shared/finish.ts';
 import { FieldGrid } from '../../../parts/fields.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
@@ -144,11 +144,15 @@ export function MixInputs(props: PartProps<SheetFields>) {
   return (
     <>
       <Fieldset legend="Mixing">
-        <Ratio {...props} />
-        <Densities {...props} />
+        <Stack gap="sm">
+          <Ratio {...props} />
+          <Densities {...props} />
+        </Stack>
       </Fieldset>
       <Fieldset legend="Film">
-        <Film {...props} />
+        <Stack gap="sm">
+          <Film {...props} />
+        </Stack>
       </Fieldset>
       {kind === 'two-part' ? <Pot {...props} /> : null}
     </>

@@ -1,4 +1,4 @@
-import { Button, Checkbox, Fieldset } from '@mantine/core';
+import { Button, Checkbox, Fieldset, Group } from '@mantine/core';
 import { FieldGrid } from '../../../parts/fields.tsx';
 import { Mark } from '../../../parts/mark.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
@@ -28,37 +28,40 @@ interface RowProps<Value> {
 
 function SpanInputs(props: RowProps<SpanFields> & { line: number }) {
   const { value, onChange, onRemove, errors, path, place, line } = props;
-  const what = `recoat line ${line}, time ${place}`;
+  const what = `Line ${line}, time ${place}`;
   return (
-    <FieldGrid>
-      <NumberField
-        label={`Hours after the coat: from (${what})`}
-        required
-        unit="h"
-        value={value.fromH}
-        error={errors[`${path}.fromH`]}
-        onChange={(fromH) => onChange({ ...value, fromH })}
-      />
-      <NumberField
-        label={`Hours after the coat: to (${what})`}
-        description="Empty where the sheet sets no end."
-        unit="h"
-        value={value.toH}
-        error={errors[`${path}.toH`]}
-        onChange={(toH) => onChange({ ...value, toH })}
-      />
-      <Checkbox
-        label="Scuff first"
-        mt={28}
-        checked={value.scuff}
-        onChange={(event) => onChange({ ...value, scuff: event.currentTarget.checked })}
-      />
-      {onRemove === undefined ? null : (
-        <Button variant="default" mt={24} onClick={onRemove} aria-label={`Take out: ${what}`}>
-          Take this time out
-        </Button>
-      )}
-    </FieldGrid>
+    <Fieldset legend={`${what}, hours after the coat`} variant="unstyled" mt="md">
+      <FieldGrid>
+        <NumberField
+          label="From, hours"
+          required
+          unit="h"
+          value={value.fromH}
+          error={errors[`${path}.fromH`]}
+          onChange={(fromH) => onChange({ ...value, fromH })}
+        />
+        <NumberField
+          label="To, hours"
+          placeholder="no end"
+          unit="h"
+          value={value.toH}
+          error={errors[`${path}.toH`]}
+          onChange={(toH) => onChange({ ...value, toH })}
+        />
+      </FieldGrid>
+      <Group mt="xs" mih={44}>
+        <Checkbox
+          label="Scuff first"
+          checked={value.scuff}
+          onChange={(event) => onChange({ ...value, scuff: event.currentTarget.checked })}
+        />
+        {onRemove === undefined ? null : (
+          <Button variant="subtle" onClick={onRemove} aria-label={`Take this time out: ${what}`}>
+            Take this time out
+          </Button>
+        )}
+      </Group>
+    </Fieldset>
   );
 }
 
@@ -75,7 +78,7 @@ function BandInputs({ value, onChange, onRemove, errors, path, place }: RowProps
       )}
       <FieldGrid>
         <NumberField
-          label={`Surface from, F (line ${place})`}
+          label="Surface from, F"
           required
           unit="F"
           value={value.fromF}
@@ -83,7 +86,7 @@ function BandInputs({ value, onChange, onRemove, errors, path, place }: RowProps
           onChange={(fromF) => onChange({ ...value, fromF })}
         />
         <NumberField
-          label={`Surface to, F (line ${place})`}
+          label="Surface to, F"
           required
           unit="F"
           value={value.toF}

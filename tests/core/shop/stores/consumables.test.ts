@@ -173,7 +173,7 @@ describe('changing', () => {
     await expect(open('2026-03-04')).rejects.toThrow('still to come');
     await open('2026-03-01');
     await expect(open('2026-03-02', 2)).rejects.toThrow('It was opened on 2026-03-01.');
-    const { number, receivedOn, unitCostCents, note } = receivedFields;
+    const { number, receivedOn, costCents, note } = receivedFields;
     await editLot(owner, {
       commandId: newCommandId(),
       id: lotId,
@@ -182,7 +182,7 @@ describe('changing', () => {
       receivedOn,
       expiresOn: null,
       openedOn: null,
-      unitCostCents,
+      costCents,
       note,
     });
     expect((await getLot(owner, lotId)).lot).toMatchObject({

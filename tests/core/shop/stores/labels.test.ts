@@ -35,10 +35,28 @@ test('shelf and lot labels come out of the records and are listed as papers of n
 
   const { papers } = await listPapers(owner, { kind: null, orderNumber: '', page: 0 });
   expect(
-    papers.map(({ kind, aboutId, orderId, outdated }) => ({ kind, aboutId, orderId, outdated })),
+    papers.map(({ kind, aboutId, orderId, orderLine, outdated }) => ({
+      kind,
+      aboutId,
+      orderId,
+      orderLine,
+      outdated,
+    })),
   ).toEqual([
-    { kind: 'lot-label', aboutId: lotId, orderId: null, outdated: false },
-    { kind: 'shelf-label', aboutId: id, orderId: null, outdated: false },
+    {
+      kind: 'lot-label',
+      aboutId: lotId,
+      orderId: null,
+      orderLine: 'Paper, open coat, lot R-118',
+      outdated: false,
+    },
+    {
+      kind: 'shelf-label',
+      aboutId: id,
+      orderId: null,
+      orderLine: 'Paper, open coat',
+      outdated: false,
+    },
   ]);
   const [printed] = papers;
   expect(await comparePaper(owner, { id: printed?.id ?? '' })).toEqual({ outcome: 'same' });

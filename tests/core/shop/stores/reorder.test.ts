@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { countLot } from '../../../../core/shop/stores/corrections.ts';
+import { coverageWeeks } from '../../../../core/shop/stores/coverage.ts';
 import { getConsumable } from '../../../../core/shop/stores/detail.ts';
 import { issueStock } from '../../../../core/shop/stores/issue.ts';
 import { listStores, shoppingList } from '../../../../core/shop/stores/list.ts';
@@ -25,6 +26,13 @@ const facts = {
   order_quantity: null,
   on_order: 0,
 };
+
+/** One lot that does not expire. */
+const there = (inDate: number, expiresOn: string | null = null) => ({
+  inDate,
+  lots: [{ id: 'a', receivedOn: '2026-02-01', expiresOn, onHand: inDate }],
+  today: '2026-03-02',
+});
 
 describe('use from the moves', () => {
   test('is the mean of whole weeks back from today, with its spread', () => {
@@ -64,15 +72,15 @@ describe('use from the moves', () => {
 
 describe('when to order', () => {
   test("as the textbook's exercise has it: 50 and 3 a week, two weeks, 10 percent: 105.43", () => {
-    const known = reorderFacts(facts, 106, null);
+    const known = reorderFacts(facts, there(106), null);
     expect(known.reorderAt).toBeCloseTo(105.43, 2);
     expect(known).toMatchObject({ toOrder: false, useFrom: 'entered', orderQuantity: null });
-    expect(reorderFacts(facts, 105, null).toOrder).toBe(true);
-    expect(reorderFacts({ ...facts, on_order: 50 }, 60, null).toOrder).toBe(false);
+    expect(reorderFacts(facts, there(105), null).toOrder).toBe(true);
+    expect(reorderFacts({ ...facts, on_order: 50 }, there(60), null).toOrder).toBe(false);
   });
 
   test('without a quantity of its own it orders over the point by what the wait takes', () => {
-    const { orderQuantity, sentence } = reorderFacts(facts, 40, null);
+    const { orderQuantity, sentence } = reorderFacts(facts, there(40), null);
     // 105.43 + 100 - 40, in whole sheets.
     expect(orderQuantity).toBe(166);
     expect(sentence).toBe(
@@ -82,25 +90,58 @@ describe('when to order', () => {
 
   test('in whole order quantities, as many as bring it over the point', () => {
     const packs = { ...facts, order_quantity: 50 };
-    expect(reorderFacts(packs, 100, null).orderQuantity).toBe(50);
-    expect(reorderFacts(packs, 20, null).orderQuantity).toBe(100);
-    expect(reorderFacts(packs, 0, null).orderQuantity).toBe(150);
+    expect(reorderFacts(packs, there(100), null).orderQuantity).toBe(50);
+    expect(reorderFacts(packs, there(20), null).orderQuantity).toBe(100);
+    expect(reorderFacts(packs, there(0), null).orderQuantity).toBe(150);
   });
 
   test('what was issued counts more than what was entered', () => {
-    const known = reorderFacts(facts, 40, { mean: 4, spread: 0, weeks: 6 });
+    const known = reorderFacts(facts, there(40), { mean: 4, spread: 0, weeks: 6 });
     expect(known).toMatchObject({ weeklyUse: 4, useFrom: 'moves', reorderAt: 8, toOrder: false });
     expect(known.coverageWeeks).toBe(10);
   });
 
+  test('what expires before a delivery would come is ordered anew, however much there is', () => {
+    // 500 sheets are ten weeks' use; only 71.4 of them before the last day. 105.43 + 100 - 71.43.
+    const spoiling = reorderFacts(facts, there(500, '2026-03-11'), null);
+    expect(spoiling.coverageWeeks).toBeCloseTo(10 / 7, 10);
+    expect(spoiling).toMatchObject({ toOrder: true, orderQuantity: 135 });
+    expect(spoiling.sentence).toContain('It expires before a delivery would come.');
+    expect(reorderFacts(facts, there(500, '2026-05-11'), null).toOrder).toBe(false);
+    const coming = { ...facts, on_order: 100 };
+    expect(reorderFacts(coming, there(500, '2026-03-11'), null).toOrder).toBe(false);
+  });
+
+  test('it lasts until each lot is empty or over its day', () => {
+    const lot = (onHand: number, expiresOn: string | null) => ({
+      id: `${onHand}`,
+      receivedOn: '2026-02-01',
+      expiresOn,
+      onHand,
+    });
+    const weeks = (lots: ReturnType<typeof lot>[]) => coverageWeeks(lots, 10, '2026-03-02');
+    expect(weeks([])).toBe(0);
+    expect(weeks([lot(20, null)])).toBe(2);
+    // Seven days with the last one; the second lot is begun then and has its own week.
+    expect(weeks([lot(50, '2026-03-08'), lot(10, '2026-12-31')])).toBe(2);
+    expect(weeks([lot(50, '2026-03-01'), lot(30, null)])).toBe(3);
+    expect(weeks([lot(5, '2026-03-08'), lot(50, '2026-03-15')])).toBe(2);
+  });
+
   test('it says what is missing to know, and orders what has run out all the same', () => {
     const unknown = { ...facts, weekly_use: null, weekly_use_spread: null };
-    expect(reorderFacts(unknown, 5, null)).toMatchObject({ toOrder: false, reorderAt: null });
-    expect(reorderFacts(unknown, 5, null).sentence).toContain('Give the use in a week');
-    expect(reorderFacts(unknown, 0, null)).toMatchObject({ toOrder: true, orderQuantity: null });
-    const noWait = reorderFacts({ ...facts, wait_weeks: null }, 5, null);
+    expect(reorderFacts(unknown, there(5), null)).toMatchObject({
+      toOrder: false,
+      reorderAt: null,
+    });
+    expect(reorderFacts(unknown, there(5), null).sentence).toContain('Give the use in a week');
+    expect(reorderFacts(unknown, there(0), null)).toMatchObject({
+      toOrder: true,
+      orderQuantity: null,
+    });
+    const noWait = reorderFacts({ ...facts, wait_weeks: null }, there(5), null);
     expect(noWait.sentence).toContain('Give the wait for a delivery');
-    const unused = reorderFacts(facts, 0, { mean: 0, spread: 0, weeks: 13 });
+    const unused = reorderFacts(facts, there(0), { mean: 0, spread: 0, weeks: 13 });
     expect(unused).toMatchObject({ toOrder: false, coverageWeeks: null });
     expect(unused.sentence).toContain('None was issued in the last 13 weeks.');
   });

@@ -1,0 +1,28 @@
+import { expect, test } from 'vitest';
+import { chooseFinish } from '../../../../core/shop/finish/choose.ts';
+import { orderFinishNow } from '../../../../core/shop/finish/order-finish.ts';
+import { undoCommand } from '../../../../core/shop/undo/undo.ts';
+import { finishKit, usableBatch } from '../../../support/finish-kit.ts';
+import { newCommandId } from '../../../support/test-shop.ts';
+
+test('a choice that coats rest on is not taken back, one that none rests on is', async () => {
+  const kit = await finishKit();
+  const { shop, systemId } = kit;
+  const [bow, other] = [await kit.bow(), await kit.bow()];
+  const again = async (orderId: string) => {
+    const { chosen } = await orderFinishNow(shop.owner, orderId);
+    const commandId = newCommandId();
+    const rowVersion = chosen?.rowVersion ?? null;
+    await chooseFinish(shop.owner, { commandId, orderId, finishSystemId: systemId, rowVersion });
+    return commandId;
+  };
+  const first = await again(bow.orderId);
+  const undo = (undoes: string) =>
+    undoCommand(shop.owner, { commandId: newCommandId(), of: undoes });
+  await kit.air();
+  await kit.spray([bow, other], { batchId: await usableBatch(kit) });
+  await expect(undo(first)).rejects.toThrow('has been coated with this finish by now');
+  const third = await kit.bow();
+  await expect(undo(await again(third.orderId))).resolves.toBeTruthy();
+  expect((await orderFinishNow(shop.owner, third.orderId)).chosen).not.toBeNull();
+});
