@@ -1,5 +1,6 @@
+import { type Grit, gritText, gritWithSize } from '../../shared/grit.ts';
 import { decimal } from '../../shared/measure.ts';
-import { type Abrasive, abrasive, type Grit, gritText, gritWithSize } from './grit.ts';
+import { type Abrasive, abrasive } from './grit.ts';
 
 /** What is sanded: glass facing, bare wood, or an overlay of horn, wood or composite. */
 export type Substrate = 'glass' | 'wood' | 'overlay';

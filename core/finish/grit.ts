@@ -1,8 +1,6 @@
 import { refuseField } from '../../shared/errors.ts';
-import { type Grit, type GritScale, gritText, gritWithSize } from '../../shared/grit.ts';
+import { type Grit, type GritScale, gritText } from '../../shared/grit.ts';
 import { type GritTableId, gritTables } from './abrasive-tables.ts';
-
-export { type Grit, gritText, gritWithSize };
 
 export interface Abrasive extends Grit {
   /** Average grain size, micrometres. */

@@ -1,7 +1,8 @@
 import { refuseField, ShopError } from '../../shared/errors.ts';
+import type { Grit } from '../../shared/grit.ts';
 import { refuseOddAirLimits } from './air.ts';
 import { refuseOddCure } from './cure.ts';
-import { abrasive, type Grit } from './grit.ts';
+import { abrasive } from './grit.ts';
 import { densityOf, type MixRecipe, mixParts, recipeParts } from './mix-recipe.ts';
 import { refuseOddPotLife } from './pot-life.ts';
 import { refuseOddBands } from './recoat-window.ts';

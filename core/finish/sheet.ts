@@ -1,8 +1,10 @@
+import type { Grit } from '../../shared/grit.ts';
+import type { Hazard } from '../../shared/hazards.ts';
 import type { AirLimits } from './air.ts';
 import type { CureHours } from './cure.ts';
-import type { Grit } from './grit.ts';
+
 import type { Substrate } from './grit-sequence.ts';
-import type { Hazard } from './hazards.ts';
+
 import type { MixRecipe } from './mix-recipe.ts';
 import type { PotLife } from './pot-life.ts';
 import type { RecoatBand } from './recoat-window.ts';

@@ -72,13 +72,15 @@ export class LimbRoom {
     if (waiting === undefined) return;
     this.#current = waiting;
     this.begun += 1;
-    this.#open().postMessage({ id: waiting.id, job: waiting.job });
+    const worker = this.#open();
+    // A listener keeps the process from ending: only a job that runs may.
+    worker.ref();
+    worker.postMessage({ id: waiting.id, job: waiting.job });
   }
 
   #open(): Worker {
     if (this.#worker !== null) return this.#worker;
     const worker = new Worker(workerFile());
-    worker.unref();
     worker.on('message', (answer: LimbRoomAnswer) => this.#take(answer));
     worker.on('error', (error) => this.#fail(worker, error));
     worker.on('exit', () => this.#fail(worker, new Error('the limb worker ended')));
@@ -90,6 +92,7 @@ export class LimbRoom {
     const waiting = this.#current;
     if (waiting?.id !== answer.id) return;
     this.#current = null;
+    this.#worker?.unref();
     if ('answer' in answer) waiting.resolve(answer.answer);
     else if ('bug' in answer) waiting.reject(new Error(answer.bug));
     else {

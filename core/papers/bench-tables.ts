@@ -1,9 +1,8 @@
+import { cautionsHeight, drawCautions, markIndent } from './cautions.ts';
 import type { WorkOrderData } from './data.ts';
 import type { Flow } from './flow.ts';
-import { bodyStyle } from './flow.ts';
 import { fonts } from './fonts.ts';
-import { lineHeight, wrap } from './lines.ts';
-import { octagon, triangle } from './marks.ts';
+import { octagon } from './marks.ts';
 import { artifact, stopBrick } from './sheet.ts';
 import { drawTable } from './table.ts';
 import { drawWorkPlan, planHeading } from './work-order-plan.ts';
@@ -13,28 +12,6 @@ const penRow = 25;
 const bites = ['Before', '1', '2', '3', '4', '5', '6'];
 const stationBlanks = 8;
 const stationsPerTable = 8;
-
-const cautionIndent = 16;
-
-function cautionsHeight(flow: Flow, cautions: readonly string[]): number {
-  const lines = cautions.flatMap((text) =>
-    wrap(flow.doc, text, flow.width - cautionIndent, bodyStyle),
-  );
-  return lines.length * lineHeight(bodyStyle) + cautions.length * 3;
-}
-
-/** Cautions at the point of use, each behind the open triangle. */
-export function drawCautions(flow: Flow, cautions: readonly string[]): void {
-  const { doc } = flow;
-  for (const caution of cautions) {
-    const lines = wrap(doc, caution, flow.width - cautionIndent, bodyStyle).length;
-    flow.needs(Math.min(lines, 3) * lineHeight(bodyStyle));
-    const { y } = flow;
-    artifact(doc, () => triangle(doc, flow.left + 0.5, y + 2, 9));
-    flow.para(caution, bodyStyle, cautionIndent);
-  }
-  flow.y += 2;
-}
 
 function drawBites(flow: Flow): void {
   drawTable(flow, {
@@ -93,7 +70,7 @@ function stopReminder(flow: Flow): void {
   const { doc, left, y } = flow;
   artifact(doc, () => octagon(doc, left, y + 2, 10));
   const style = { font: fonts.bold, size: 11, color: stopBrick };
-  flow.para('Not before the stop finding on page 1 is resolved.', style, cautionIndent);
+  flow.para('Not before the stop finding on page 1 is resolved.', style, markIndent);
 }
 
 /** What must be read before the first stroke; the stop reminder first. */

@@ -1,4 +1,4 @@
-import { drawCautions } from './bench-tables.ts';
+import { drawCautions } from './cautions.ts';
 import type { PaperPdf, Party } from './data.ts';
 import { Flow } from './flow.ts';
 import { fonts } from './fonts.ts';

@@ -31,14 +31,16 @@ class PrintRoom {
     this.#nextId += 1;
     return new Promise((resolve, reject) => {
       this.#waiting.set(id, { resolve, reject });
-      this.#open().postMessage({ id, job });
+      const worker = this.#open();
+      // A listener keeps the process from ending: only a paper that is drawn may.
+      worker.ref();
+      worker.postMessage({ id, job });
     });
   }
 
   #open(): Worker {
     if (this.#worker !== null) return this.#worker;
     const worker = new Worker(workerFile());
-    worker.unref();
     worker.on('message', (answer: PaperAnswer) => this.#take(answer));
     worker.on('error', (error) => this.#fail(error));
     worker.on('exit', () => this.#fail(new Error('the paper worker ended')));
@@ -49,6 +51,7 @@ class PrintRoom {
   #take(answer: PaperAnswer): void {
     const waiting = this.#waiting.get(answer.id);
     this.#waiting.delete(answer.id);
+    if (this.#waiting.size === 0) this.#worker?.unref();
     if ('pdf' in answer) waiting?.resolve(answer.pdf);
     else if ('bug' in answer) waiting?.reject(new Error(answer.bug));
     else {

@@ -1,8 +1,7 @@
+import { drawCaution } from './cautions.ts';
 import { bodyStyle, type Flow } from './flow.ts';
 import { fonts } from './fonts.ts';
-import { lineHeight, type TextStyle, wrap } from './lines.ts';
-import { triangle } from './marks.ts';
-import { artifact } from './sheet.ts';
+import type { TextStyle } from './lines.ts';
 import { drawTable } from './table.ts';
 
 /** Where the plan narrows one limb; every figure written out by the caller. */
@@ -32,16 +31,7 @@ export interface WorkOrderPlan {
 
 /** Room for a pencil in a gloved hand, points (8.8 mm). */
 const penRow = 25;
-const indent = 16;
 const strongStyle: TextStyle = { font: fonts.semibold, size: 10 };
-
-function warning(flow: Flow, words: string): void {
-  const lines = wrap(flow.doc, words, flow.width - indent, strongStyle).length;
-  flow.needs(Math.min(lines, 3) * lineHeight(strongStyle));
-  const { y } = flow;
-  artifact(flow.doc, () => triangle(flow.doc, flow.left + 0.5, y + 2, 9));
-  flow.para(words, strongStyle, indent);
-}
 
 function cutTable(flow: Flow, limb: string, rows: readonly CutRow[]): void {
   // Whole on one page where a page can hold it.
@@ -94,7 +84,7 @@ export function planHeading(flow: Flow, plan: WorkOrderPlan, above: number): voi
 
 /** The plan in figures, with blanks for what is measured again, per limb and side. */
 export function drawWorkPlan(flow: Flow, plan: WorkOrderPlan): void {
-  for (const sentence of plan.doesNotFit) warning(flow, sentence);
+  for (const sentence of plan.doesNotFit) drawCaution(flow, sentence, strongStyle);
   drawTable(flow, {
     plain: true,
     gapsAs: 4,

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type GritTableId, gritTables } from '../../core/finish/abrasive-tables.ts';
-import { type Abrasive, abrasive, type Grit, nearestOn } from '../../core/finish/grit.ts';
+import { type Abrasive, abrasive, nearestOn } from '../../core/finish/grit.ts';
 import { sequenceTroubles } from '../../core/finish/grit-sequence.ts';
+import type { Grit } from '../../shared/grit.ts';
 
 const p = (grit: number): Grit => ({ grit, scale: 'P' });
 const cami = (grit: number): Grit => ({ grit, scale: 'CAMI' });

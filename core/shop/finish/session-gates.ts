@@ -5,7 +5,7 @@ import type { Gate, MissingItem } from '../../../shared/gates.ts';
 import type { Tables } from '../../storage/tables.ts';
 import { dayOf } from '../day.ts';
 import { readManyFacts } from '../gates/facts.ts';
-import { type FinishState, type RecordState, stateOf } from '../gates/finish-state.ts';
+import { type FinishState, type RecordState, stateOf, windowState } from '../gates/finish-state.ts';
 import type { GateFacts } from '../gates/gate-facts.ts';
 import { missingAt } from '../gates/gates.ts';
 import { airTroublesAt } from './air-now.ts';
@@ -14,7 +14,7 @@ import { clockTrouble, lastRecordedAt } from './clock-trouble.ts';
 import { finishPolicy } from './policy.ts';
 import type { Session, SessionBow } from './read-session.ts';
 import { airSince, type FinishRows } from './stored.ts';
-import { lastCoat, windowOf } from './window-of.ts';
+import { lastCoat } from './window-of.ts';
 
 type Db = Kysely<Tables>;
 
@@ -34,22 +34,6 @@ function potLifeState({ sheet, batch, at }: Session): RecordState {
   if (sheet.kind !== 'two-part') return ok;
   if (batch === null) return stateOf('No batch chosen: a two-part finish is mixed first.', at);
   return stateOf(potLifeTrouble(batch, at), at);
-}
-
-async function windowState(
-  db: Db,
-  rows: FinishRows,
-  bow: SessionBow,
-  at: string,
-  trouble: string | null,
-): Promise<RecordState> {
-  const coat = lastCoat(rows);
-  if (coat === null) return ok;
-  if (trouble !== null) return stateOf(trouble, at);
-  const window = windowOf(rows, await airSince(db, coat.at), at);
-  if (window === null || window.state === 'open') return ok;
-  if (window.state === 'scuff' && bow.scuffed !== null) return ok;
-  return stateOf(window.sentence, at);
 }
 
 function systemState({ input, system }: Session, rows: FinishRows): RecordState {
@@ -81,12 +65,18 @@ async function proposedState(
   trouble: string | null,
 ): Promise<FinishState> {
   const rows = rowsAt(stored, session.at);
+  const coat = lastCoat(rows);
+  const airs = coat === null ? [] : await airSince(db, coat.at);
   return {
     ...before,
     proposed: true,
     potLife: potLifeState(session),
     lots: stateOf(lotsTrouble(session.lots, session.at), session.at),
-    window: await windowState(db, rows, bow, session.at, trouble),
+    window: windowState(
+      rows,
+      { airs, clockTrouble: trouble, now: session.at },
+      bow.scuffed !== null,
+    ),
     air: airState(session, rows, bow),
     system: systemState(session, rows),
   };
@@ -143,6 +133,8 @@ export interface SessionVerdict {
   session: MissingItem[];
   orders: OrderMissing[];
   slots: RackSlots;
+  /** Finish rows of each bow as they were judged, by order. */
+  rows: ReadonlyMap<string, FinishRows>;
 }
 
 /**
@@ -181,5 +173,6 @@ export async function sessionVerdict(
       }))
       .filter((each) => each.missing.length > 0),
     slots,
+    rows: new Map([...facts].map(([id, { rows }]) => [id, rows.finish])),
   };
 }

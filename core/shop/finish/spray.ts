@@ -14,7 +14,7 @@ import { doneAt } from './done-at.ts';
 import { coatFilm } from './film-of.ts';
 import { readSession, type Session } from './read-session.ts';
 import { type SessionVerdict, sessionVerdict } from './session-gates.ts';
-import { noFinishRows, storedFinish } from './stored.ts';
+import { noFinishRows } from './stored.ts';
 import { cautionsOf } from './system-row.ts';
 
 type Input = ContractInputs['finish']['spray'];
@@ -27,10 +27,8 @@ export async function lookAtSession(
 ): Promise<SessionLook> {
   const now = shop.now();
   const session = await readSession(shop.read, input, doneAt(input.at, now));
-  const { session: ofAll, orders, slots } = await sessionVerdict(shop.read, session, now);
-  const ids = session.bows.map(({ order }) => order.id);
-  const rows = await storedFinish(shop.read, ids);
-  const first = rows.get(ids[0] ?? '') ?? noFinishRows;
+  const { session: ofAll, orders, slots, rows } = await sessionVerdict(shop.read, session, now);
+  const first = rows.get(session.bows[0]?.order.id ?? '') ?? noFinishRows;
   return {
     session: ofAll,
     orders,
@@ -101,19 +99,20 @@ function summaryOf({ input, system, batch }: Session, wetMil: number | null): st
   return `${coatPurposeLabels[input.purpose]}: ${system.name}${of}${count}${film}`;
 }
 
+/** What a session was let pass with, and the rows it was judged by. */
+interface Passed extends Pick<SessionVerdict, 'rows'> {
+  passed: readonly MissingItem[];
+  reason: string | null;
+}
+
 async function writeCoats(
   trx: CommandTransaction,
   ctx: ShopContext,
   session: Session,
   sessionId: string,
-  passed: readonly MissingItem[],
-  reason: string | null,
+  { rows, passed, reason }: Passed,
 ): Promise<string[]> {
   const { input, sheet, system, at } = session;
-  const rows = await storedFinish(
-    trx.db,
-    session.bows.map(({ order }) => order.id),
-  );
   const ids: string[] = [];
   for (const { order, bow } of session.bows) {
     const film = coatFilm(sheet, system.id, input.wetMil, rows.get(order.id) ?? noFinishRows);
@@ -178,7 +177,11 @@ export function spray(ctx: ShopContext, input: Input): Promise<Result> {
       override_reason: reason,
       person_id: ctx.actor.personId,
     });
-    const coatIds = await writeCoats(trx, ctx, session, row.id, passed, reason);
+    const coatIds = await writeCoats(trx, ctx, session, row.id, {
+      rows: verdict.rows,
+      passed,
+      reason,
+    });
     const warnings = [...new Set(passed.map((item) => item.sentence))].slice(0, 60);
     return { outcome: 'recorded', ...changedOf(row), coatIds, warnings };
   });

@@ -1,5 +1,6 @@
 import type { CoatPurpose, CureStep } from '../../../shared/finish.ts';
 import { minutesBetween, spanText } from '../../finish/instant.ts';
+import type { AirReadingRow } from '../../storage/tables.ts';
 import { airTroublesAt } from '../finish/air-now.ts';
 import { lotsTrouble, potLifeTrouble } from '../finish/batch-troubles.ts';
 import { cureOf } from '../finish/cure-of.ts';
@@ -78,12 +79,26 @@ function cureState(rows: FinishRows, room: RoomRows, step: CureStep): RecordStat
   return stateOf(sentence, coat.at);
 }
 
-function windowState(rows: FinishRows, room: RoomRows): RecordState {
+/** What the recoat window is judged by: the air since the last coat, and whether the clock is right. */
+export interface WindowAt {
+  airs: readonly AirReadingRow[];
+  clockTrouble: string | null;
+  /** ISO-8601 UTC. */
+  now: string;
+}
+
+/** Open before the first coat, inside the sheet's window, or where the sheet asks for a scuff that was done. */
+export function windowState(
+  rows: Pick<FinishRows, 'coats' | 'surfaces'>,
+  { airs, clockTrouble, now }: WindowAt,
+  isScuffed: boolean,
+): RecordState {
   const coat = lastCoat(rows);
   if (coat === null) return ok;
-  if (room.clockTrouble !== null) return stateOf(room.clockTrouble, coat.at);
-  const window = windowOf(rows, room.airs, room.now);
+  if (clockTrouble !== null) return stateOf(clockTrouble, coat.at);
+  const window = windowOf(rows, airs, now);
   if (window === null || window.state === 'open') return ok;
+  if (window.state === 'scuff' && isScuffed) return ok;
   return stateOf(window.sentence, coat.at);
 }
 
@@ -105,7 +120,7 @@ export function finishStateOf(rows: FinishRows, room: RoomRows): FinishState {
     system: rows.chosen === null ? none : ok,
     air: airState(rows, room),
     ...batchStates(rows, room),
-    window: rows.coats.length === 0 ? none : windowState(rows, room),
+    window: rows.coats.length === 0 ? none : windowState(rows, room, false),
     stringAndFlex: cureState(rows, room, 'stringAndFlex'),
     wrap: cureState(rows, room, 'wrap'),
     coats: standingCoats(rows).map((row) => row.purpose),

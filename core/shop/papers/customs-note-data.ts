@@ -9,6 +9,7 @@ import { dollarText, priceTotals } from '../../../shared/money.ts';
 import { serviceLabels } from '../../../shared/stages.ts';
 import type { CustomsNoteData, CustomsRow } from '../../papers/customs-note.ts';
 import { sizeWords } from '../shipments/words.ts';
+import { oneLine } from './one-line.ts';
 import { countryOf, recipientOf } from './recipient.ts';
 import { shopHead } from './shop-head.ts';
 
@@ -18,8 +19,6 @@ const speciesWords = {
   // Nobody looked: to be answered by hand, not taken for a no.
   unknown: '',
 };
-
-const oneLine = (text: string) => text.trim().replaceAll(/\s+/g, ' ');
 
 function bowRows({ bow, card, limbSet, cameAs }: OrderDetail): CustomsRow[] {
   const core = bow === null || bow.coreWood === '' ? '' : `, core ${bow.coreWood}`;

@@ -3,6 +3,7 @@ import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { EntryItem } from '../../../shared/entries.ts';
 import type { CureStep } from '../../../shared/finish.ts';
 import { dayOf } from '../day.ts';
+import { oneLine } from './one-line.ts';
 
 /** A day and what it rests on. */
 interface DatedWords {
@@ -22,8 +23,6 @@ export interface FinishFacts {
 }
 
 type Told = Pick<OrderDetail, 'entries' | 'finish'>;
-
-const oneLine = (note: string) => note.trim().replaceAll(/\s+/g, ' ');
 
 /** Newest entry that stands: a later "not ok" takes an earlier one back. */
 function newest(entries: readonly Entry[], items: readonly EntryItem[]): Entry | null {

@@ -4,11 +4,10 @@ import { limbSetText } from '../../../shared/limb-set-text.ts';
 import { paperChoices } from '../../../shared/papers.ts';
 import type { PackingListData } from '../../papers/packing-list.ts';
 import { dayOf } from '../day.ts';
+import { oneLine } from './one-line.ts';
 import { isUnsafe, shopHead } from './shop-head.ts';
 
 type Item = PackingListData['items'][number];
-
-const oneLine = (text: string) => text.trim().replaceAll(/\s+/g, ' ');
 
 function bowItem({ bow, card, cameAs, limbSet }: OrderDetail): Item {
   const line = bow === null ? 'Bow, not identified' : card.bowLine;

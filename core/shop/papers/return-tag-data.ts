@@ -3,6 +3,7 @@ import type { ShopDetails } from '../../../shared/contract/setup.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { GoingHome } from '../../../shared/stages.ts';
 import type { ReturnTagData } from '../../papers/return-tag.ts';
+import { oneLine } from './one-line.ts';
 import { isUnsafe, shopHead } from './shop-head.ts';
 
 /** What its owner reads; the reason in the shop's own words stays in the shop. */
@@ -13,7 +14,6 @@ const whyWords: Record<GoingHome, string> = {
   broken: 'It is broken and cannot be shot any more.',
 };
 
-const oneLine = (text: string) => text.trim().replaceAll(/\s+/g, ' ');
 const grades = ['stop', 'watch', 'cosmetic'] as const;
 const gradeWords = { stop: 'Stop', watch: 'Watch', cosmetic: 'Looks' };
 

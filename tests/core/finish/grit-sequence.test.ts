@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { abrasive, type Grit, gritsOf, gritWithSize } from '../../../core/finish/grit.ts';
+import { abrasive, gritsOf } from '../../../core/finish/grit.ts';
 import {
   lastGritTroubles,
   type Substrate,
   sandingAdvice,
   sequenceTroubles,
 } from '../../../core/finish/grit-sequence.ts';
+import { type Grit, gritWithSize } from '../../../shared/grit.ts';
 
 const p = (grit: number) => abrasive({ grit, scale: 'P' });
 const cami = (grit: number) => abrasive({ grit, scale: 'CAMI' });

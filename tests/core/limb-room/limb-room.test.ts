@@ -1,3 +1,5 @@
+import { execFile } from 'node:child_process';
+import { promisify } from 'node:util';
 import { expect, onTestFinished, test } from 'vitest';
 import { LimbRoom } from '../../../core/limb-room/limb-room.ts';
 import { usualBenchPolicy } from '../../../shared/bench-policy.ts';
@@ -60,4 +62,14 @@ test('a job given up before it was asked never begins', async () => {
   const room = openRoom();
   await expect(room.do(job(), AbortSignal.abort(new Error('gone')))).rejects.toThrow('gone');
   expect(room.begun).toBe(0);
+});
+
+test('a process that has used the room waits for its answer, and ends by itself after it', async () => {
+  const room = new URL('../../../core/limb-room/limb-room.ts', import.meta.url).href;
+  const code = `import(${JSON.stringify(room)})
+    .then(({ inLimbRoom }) => inLimbRoom(${JSON.stringify(job())}))
+    .then(({ outcome }) => console.log(outcome));`;
+  const run = promisify(execFile);
+  const { stdout } = await run(process.execPath, ['--eval', code], { timeout: 15_000 });
+  expect(stdout.trim()).toBe('reckoned');
 });

@@ -20,5 +20,3 @@ await core.close();
 copyFileSync(join(folder, 'shop.sqlite'), join(here, `shop-v${version}.sqlite`));
 writeFileSync(join(here, `shop-v${version}.json`), `${JSON.stringify(story, null, 2)}\n`);
 rmSync(folder, { recursive: true });
-// The thread that reckoned the plan would keep the process.
-process.exit(0);

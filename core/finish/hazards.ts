@@ -1,1 +1,0 @@
-export { type Hazard, hazardCaution } from '../../shared/hazards.ts';
