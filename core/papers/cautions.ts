@@ -24,6 +24,8 @@ export function drawCautions(flow: Flow, cautions: readonly string[]): void {
 
 /** Room that cautions take, points. */
 export function cautionsHeight(flow: Flow, cautions: readonly string[]): number {
-  const lines = cautions.flatMap((text) => wrap(flow.doc, text, flow.width - markIndent, bodyStyle));
+  const lines = cautions.flatMap((text) =>
+    wrap(flow.doc, text, flow.width - markIndent, bodyStyle),
+  );
   return lines.length * lineHeight(bodyStyle) + cautions.length * 3;
 }
