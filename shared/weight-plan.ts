@@ -28,6 +28,12 @@ export const planFixes = ['bow', 'limb-set', 'geometry', 'weighings', 'arrival',
 export const planFix = z.enum(planFixes);
 export type PlanFix = (typeof planFixes)[number];
 
+/**
+ * Closed jobs with counted strokes before what a stroke takes is reckoned with: fewer tell a hand
+ * from chance too badly, and nobody publishes a figure to begin with.
+ */
+export const leastStrokeJobs = 3;
+
 /** A figure with its spread and what it rests on. `jobs` 0: common practice alone. */
 export const learnedFigure = z.object({
   mean: z.number(),

@@ -118,7 +118,7 @@ export const benchStep = z.discriminatedUnion('kind', [
     /** The stripping and sanding is done at this stage and recorded here. */
     here: z.boolean(),
     forecast,
-    /** Why even the smallest bite is left out; empty where nothing is left for one. */
+    /** Why even the smallest bite is left out, and what the strokes on record took so far. */
     why,
   }),
   z.object({ kind: z.literal('at-target'), forecast }),
@@ -244,7 +244,7 @@ export const benchWork = {
       }),
     )
     .output(changed),
-  /** The stripping and sanding is done; what it takes is reckoned from the plan's allowance. */
+  /** The stripping and sanding is done; what it takes is reckoned from the plan's allowance and the strokes on record. */
   recordSanding: command()
     .input(
       commandInput({

@@ -73,6 +73,18 @@ export const learned = {
             }),
           )
           .max(20),
+        /** What a stroke takes, for the constructions that were sanded by counted strokes. */
+        strokes: z
+          .array(
+            z.object({
+              construction,
+              /** Closed jobs that tell. */
+              jobs: z.int().min(1),
+              /** Thousandths off each face by a hundred strokes of coarse grain; null under three jobs. */
+              aHundred: z.object({ mean: z.number(), sd: z.number() }).nullable(),
+            }),
+          )
+          .max(3),
         effectiveness: z
           .array(
             z.object({

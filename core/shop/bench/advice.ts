@@ -13,6 +13,8 @@ import type { OrderRow, RemovalRow } from '../../storage/tables.ts';
 import type { PlanFit } from '../plans/fit.ts';
 import { recordedAs, type Sandings, sandingsOf } from './bite-method.ts';
 import { type Outcome, outcomeOf } from './next-outcome.ts';
+import { strokeWords } from './stroke-words.ts';
+import type { StrokesSoFar } from './strokes-so-far.ts';
 import { widthAfter } from './taken-so-far.ts';
 import type { Workdown, WorkdownRows } from './workdown-of.ts';
 
@@ -21,6 +23,8 @@ export interface AdviceFacts {
   order: Pick<OrderRow, 'stage' | 'going_home'>;
   /** Strip & sand stands before the weight work on its route. */
   stripsFirst: boolean;
+  /** Counted since the plan, or since the bow was last stripped; null where none tell. */
+  strokes: StrokesSoFar | null;
   /** Sentences, one for each open stop finding. */
   stops: readonly string[];
   fit: PlanFit | null;
@@ -170,7 +174,7 @@ function sandingStep(
   if (sandings.toCome === null) return { kind: 'at-target', forecast };
   const { stage } = facts.order;
   const lastHere = stage === 'weight-work' && facts.stripsFirst;
-  const why = whySandOnly(next, targetLbf);
+  const why = [...whySandOnly(next, targetLbf), ...strokeWords(sandings)];
   return { kind: 'sand-only', here: stage === 'strip-sand' || lastHere, forecast, why };
 }
 
@@ -181,12 +185,15 @@ function biteStep(
   { outcome, sandings }: { outcome: Outcome; sandings: Sandings },
 ): BenchStep {
   const { next } = outcome;
-  const { stage } = facts.order;
-  if (next.stop === 'undershot') return undershotStep(next, facts, sandings);
+  const isDueHere = facts.order.stage === 'strip-sand' && sandings.toCome !== null;
+  // Strokes that are done cannot be planned lighter: they are recorded, and the bow is weighed.
+  const isUnderWay = isDueHere && sandings.strokes !== null;
+  if (next.stop === 'undershot' && !isUnderWay) return undershotStep(next, facts, sandings);
   // What strip & sand is for comes before any light pass, and no bite is taken in between.
-  if (stage === 'strip-sand' && sandings.toCome !== null) {
+  if (isDueHere) {
     if (sandings.betweenSandings) return { kind: 'not-at-bench' };
-    return { kind: 'sand-only', here: true, forecast: forecastOf(next), why: [] };
+    const why = strokeWords(sandings);
+    return { kind: 'sand-only', here: true, forecast: forecastOf(next), why };
   }
   if (next.stop === 'limit') return { kind: 'limit', why: [next.why] };
   if (next.stop === 'weigh again') return { kind: 'weigh-again' };
@@ -222,7 +229,7 @@ export function adviceOf(
   if (work === null) return { ...none, step: { kind: 'no-plan' } };
   if (facts.fit?.ok === false)
     return { ...none, step: { kind: 'plan-does-not-fit', why: facts.fit.why } };
-  const sandings = sandingsOf(work, facts.stripsFirst, policy);
+  const sandings = sandingsOf(work, facts, policy);
   const weighingSdLbf = work.replay.readings.at(-1)?.sessionSdLbf ?? work.plan.weight_sd_lbf;
   const outcome = outcomeOf(work, policy, sandings, weighingSdLbf);
   const step = firstOf(work, rows, facts) ?? biteStep(work, facts, policy, { outcome, sandings });

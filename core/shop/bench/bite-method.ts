@@ -11,6 +11,7 @@ import {
   sandingThatFits,
 } from '../../limb/index.ts';
 import { inputOf, methodOf } from '../plans/stored.ts';
+import { type StrokesSoFar, sandingStillToCome } from './strokes-so-far.ts';
 import { farOutFromPart } from './taken-so-far.ts';
 import type { Workdown } from './workdown-of.ts';
 
@@ -150,9 +151,15 @@ export const lightPasses = ({ smallestSteps }: BenchPolicy): BiteMethod => ({
 export interface Sandings {
   /** Off each face, thousandths; null once nothing is to come. */
   toCome: { mean: number; sd: number } | null;
+  /** The same before any stroke on record was reckoned in. */
+  allowance: { mean: number; sd: number } | null;
+  /** Of the sanding that is under way; null where none was counted. */
+  strokes: StrokesSoFar | null;
   /** Stripped, and the weight work is still to come. */
   betweenSandings: boolean;
 }
+
+const sanded: Sandings = { toCome: null, allowance: null, strokes: null, betweenSandings: false };
 
 /**
  * What sanding still takes. A bow that is stripped before its weight work is sanded once more
@@ -160,13 +167,16 @@ export interface Sandings {
  */
 export function sandingsOf(
   { plan, strips }: Pick<Workdown, 'plan' | 'strips'>,
-  stripsFirst: boolean,
+  { stripsFirst, strokes }: { stripsFirst: boolean; strokes: StrokesSoFar | null },
   { allowances }: BenchPolicy,
 ): Sandings {
   const twice = stripsFirst && plan.sanding === 'full strip';
-  const own = { mean: plan.allowance_mean_thou, sd: plan.allowance_sd_thou };
-  if (strips === 0) return { toCome: own, betweenSandings: false };
-  if (!twice || strips > 1) return { toCome: null, betweenSandings: false };
+  if (strips > (twice ? 1 : 0)) return sanded;
   const { meanThou, sdThou } = allowances['final sanding only'];
-  return { toCome: { mean: meanThou, sd: sdThou }, betweenSandings: true };
+  const allowance =
+    strips === 0
+      ? { mean: plan.allowance_mean_thou, sd: plan.allowance_sd_thou }
+      : { mean: meanThou, sd: sdThou };
+  const toCome = strokes === null ? allowance : sandingStillToCome(allowance, strokes);
+  return { toCome, allowance, strokes, betweenSandings: strips > 0 };
 }

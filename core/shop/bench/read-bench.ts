@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { BenchPolicy } from '../../../shared/bench-policy.ts';
 import type { OpenShop } from '../../storage/context.ts';
-import type { GlassCheckRow, OrderRow, WeightPlanRow } from '../../storage/tables.ts';
+import type { GlassCheckRow, OrderRow, SandingRow, WeightPlanRow } from '../../storage/tables.ts';
 import { benchPolicyOf } from '../bench-policy/policy.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
 import { readFacts } from '../gates/facts.ts';
@@ -13,6 +13,7 @@ import { standingPlan } from '../plans/stored.ts';
 import { storedReadings } from '../readings/stored.ts';
 import { type Advice, type AdviceFacts, adviceOf } from './advice.ts';
 import { glassWords } from './glass-checks.ts';
+import { limbSandingsOf, readStrokes } from './read-strokes.ts';
 import { removalParts } from './removal-parts.ts';
 import { lastRemovalOf, type Workdown, type WorkdownRows, workdownOf } from './workdown-of.ts';
 
@@ -23,6 +24,8 @@ export interface Bench {
   plan: WeightPlanRow | null;
   rows: WorkdownRows;
   glassChecks: readonly GlassCheckRow[];
+  /** Of the limbs, the struck-out ones too. */
+  limbSandings: readonly SandingRow[];
   work: Workdown | null;
   facts: AdviceFacts;
   gateFacts: GateFacts;
@@ -80,7 +83,7 @@ function glassFacts(checks: readonly GlassCheckRow[], lastRemovalAt: string | nu
 
 /** The same rows give the same name; one more bite, reading or strike-out gives another. */
 function hashOf(bench: Omit<Bench, 'hash' | 'advice' | 'work' | 'gateFacts'>): string {
-  const { order, plan, rows, glassChecks, facts, policy } = bench;
+  const { order, plan, rows, glassChecks, limbSandings, facts, policy } = bench;
   const kept = (
     list: readonly { id: string; row_version: number; struck_reason: string | null }[],
   ) =>
@@ -95,9 +98,11 @@ function hashOf(bench: Omit<Bench, 'hash' | 'advice' | 'work' | 'gateFacts'>): s
     kept(rows.tillers),
     kept(rows.surprises),
     kept(glassChecks),
+    kept(limbSandings),
     facts.stops,
     facts.fit,
     facts.stripsFirst,
+    facts.strokes,
     policy,
   ];
   return createHash('sha256').update(JSON.stringify(rests)).digest('hex').slice(0, 32);
@@ -120,9 +125,12 @@ export async function readBench(db: Db, order: OrderRow, now: string): Promise<B
   const [strip, weightWork] = [route.indexOf('strip-sand'), route.indexOf('weight-work')];
   const stops = stopsOf(await openStops(db), order).map(({ place }) => `${place}.`);
   const fit = plan === null ? null : fitOf(plan, await readFitRecords(db, order));
+  const work = plan === null ? null : workdownOf(plan, rows);
+  const limbSandings = await limbSandingsOf(db, order.id);
   const facts: AdviceFacts = {
     order,
     stripsFirst: strip !== -1 && strip < weightWork,
+    strokes: work === null ? null : await readStrokes(db, order, { work, limbSandings, now }),
     stops,
     fit,
     undershootAccepted:
@@ -130,8 +138,7 @@ export async function readBench(db: Db, order: OrderRow, now: string): Promise<B
     glass: glassFacts(glassChecks, lastRemovalOf(rows.removals)),
     missing: missingAt('bite', gateFacts),
   };
-  const work = plan === null ? null : workdownOf(plan, rows);
   const advice = adviceOf(work, rows, facts, policy);
-  const bench = { order, plan, rows, glassChecks, facts, policy };
+  const bench = { order, plan, rows, glassChecks, limbSandings, facts, policy };
   return { ...bench, work, gateFacts, advice, hash: hashOf(bench) };
 }

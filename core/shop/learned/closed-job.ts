@@ -1,6 +1,8 @@
 import type { RemovalRow, WeightPlanRow } from '../../storage/tables.ts';
 import type { StoredReading } from '../readings/stored.ts';
 import { weightAtAmoDraw } from '../readings/weights.ts';
+import type { Construction } from './jobs.ts';
+import { type CountedSanding, strokesOver } from './stroke-figure.ts';
 
 /** The rows of one order that its figures are worked out from. */
 export interface JobRows {
@@ -13,6 +15,7 @@ export interface JobRows {
   /** Those of the readings that stand, at the plan's draw. */
   weighings: readonly Weighing[];
   removals: readonly RemovalRow[];
+  sandings: readonly CountedSanding[];
 }
 
 export interface Weighing {
@@ -65,6 +68,19 @@ export function allowanceOf(rows: JobRows): number | null {
   const other = doneBetween(rows, before.at, after.at).filter(({ method }) => method !== 'strip');
   if (other.length > 0) return null;
   return (before.lbf - after.lbf) / before.lbf / perThou;
+}
+
+/**
+ * Strokes over each face between the weighings on both sides of the sanding.
+ * @returns null where they do not tell: not weighed on both sides, or not counted throughout
+ */
+export function strokesOf(rows: JobRows, construction: Construction): number | null {
+  const around = aroundSanding(rows);
+  if (around === null) return null;
+  return strokesOver(rows.sandings, construction, {
+    after: around.before.at,
+    upTo: around.after.at,
+  });
 }
 
 /**

@@ -8,7 +8,8 @@ import { bowLine } from '../bows/bow-line.ts';
 import { dayOf } from '../day.ts';
 import { arrivalWeightOf, bitesOf, endWeightOf, forecastOfTaken } from './closed-job.ts';
 import { allowanceFrom, effectivenessFrom, usualAllowance, usualEffectiveness } from './figures.ts';
-import { type ClosedJob, closedJobs } from './jobs.ts';
+import { type ClosedJob, type Construction, closedJobs } from './jobs.ts';
+import { strokeFigureFrom, strokeJobs } from './stroke-figure.ts';
 
 /** What a band promises. */
 const promisedPart = 0.8;
@@ -59,6 +60,15 @@ export function forecastJobOf(job: ClosedJob): ForecastJob | null {
   };
 }
 
+/** What a hundred strokes take on bows of one construction; empty where no closed job tells. */
+function strokesLine(closed: readonly ClosedJob[], construction: Construction) {
+  const jobs = strokeJobs(closed, construction);
+  if (jobs === 0) return [];
+  const figure = strokeFigureFrom(closed, construction);
+  const aHundred = figure === null ? null : { mean: 100 * figure.mean, sd: 100 * figure.sd };
+  return [{ construction, jobs, aHundred }];
+}
+
 /** @see contract.learned.forecastRecord */
 export async function forecastRecord(
   shop: OpenShop,
@@ -80,6 +90,7 @@ export async function forecastRecord(
         usual: usualAllowance(policy, sanding),
       })),
     ),
+    strokes: [...constructions].flatMap((each) => strokesLine(closed, each)),
     effectiveness: (['measured', 'unknown'] as const).map((section) => ({
       section,
       figure: effectivenessFrom(closed, section),

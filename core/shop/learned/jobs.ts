@@ -5,7 +5,13 @@ import { z } from '../../../shared/zod.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { BowRow, OrderRow, WeightPlanRow } from '../../storage/tables.ts';
 import { storedReadings } from '../readings/stored.ts';
-import { allowanceOf, effectivenessOf, type JobRows, weighingsOf } from './closed-job.ts';
+import {
+  allowanceOf,
+  effectivenessOf,
+  type JobRows,
+  strokesOf,
+  weighingsOf,
+} from './closed-job.ts';
 
 export type Construction = z.infer<typeof construction>;
 
@@ -40,6 +46,8 @@ export interface ClosedJob {
   section: 'measured' | 'unknown';
   /** Thousandths off each face; null where the job does not tell. */
   allowanceThou: number | null;
+  /** Over each face, of coarse grain; null where they were not counted throughout. */
+  strokes: number | null;
   effectiveness: number | null;
 }
 
@@ -92,8 +100,19 @@ function closedJobOf(order: OrderRow, bow: BowRow, rows: JobRows & { plan: PlanP
     sanding: plan.sanding,
     section: section.parse(plan.section),
     allowanceThou: allowanceOf(rows),
+    strokes: strokesOf(rows, bow.construction),
     effectiveness: effectivenessOf(rows),
   };
+}
+
+/** Of the limbs alone: what else is sanded takes no weight. */
+function limbSandings(db: OpenShop['read'], orderIds: readonly string[]) {
+  return db
+    .selectFrom('sanding')
+    .select(['order_id', 'section', 'substrate', 'grit_json', 'strokes', 'at', 'struck_reason'])
+    .where('order_id', 'in', orderIds)
+    .where('section', 'in', ['upper-limb', 'lower-limb'])
+    .execute();
 }
 
 /** Closed jobs that had a weight plan, newest first. */
@@ -111,6 +130,7 @@ export async function closedJobs(db: OpenShop['read']): Promise<ClosedJob[]> {
   const bows = await db.selectFrom('bow').selectAll().where('id', 'in', bowIds).execute();
   const bowById = new Map(bows.map((bow) => [bow.id, bow]));
   const removalsBy = Map.groupBy(removals, ({ order_id }) => order_id);
+  const sandingsBy = Map.groupBy(await limbSandings(db, ids), ({ order_id }) => order_id);
   const readingsBy = Map.groupBy(await storedReadings(db, ids), ({ order_id }) => order_id);
   return orders.flatMap((order) => {
     const plan = plans.get(order.id);
@@ -118,7 +138,8 @@ export async function closedJobs(db: OpenShop['read']): Promise<ClosedJob[]> {
     if (plan === undefined || bow === undefined) return [];
     const readings = readingsBy.get(order.id) ?? [];
     const weighings = weighingsOf({ plan, readings });
-    const rows = { plan, readings, weighings, removals: removalsBy.get(order.id) ?? [] };
+    const [removed, sandings] = [removalsBy.get(order.id) ?? [], sandingsBy.get(order.id) ?? []];
+    const rows = { plan, readings, weighings, removals: removed, sandings };
     return [closedJobOf(order, bow, rows)];
   });
 }

@@ -71,8 +71,8 @@ export function SandingForm(props: SandingFormProps) {
       </TickGroup>
       <FieldGrid>
         <NumberField
-          label="Strokes on each part"
-          description="Where they were counted: they tell how much comes off."
+          label="Strokes over each face"
+          description="Where they were counted, on both limbs: closed jobs teach how much they take off."
           value={fields.strokes}
           error={errors.strokes}
           onChange={(strokes) => set({ strokes })}

@@ -2,6 +2,7 @@ import { Table } from '@mantine/core';
 import type { ReactNode } from 'react';
 import type { ContractOutputs } from '../../../shared/contract/types.ts';
 import { decimal } from '../../../shared/measure.ts';
+import { leastStrokeJobs } from '../../../shared/weight-plan.ts';
 import { Panel } from '../../parts/panel.tsx';
 import type { MethodFigure } from './by-method.ts';
 import classes from './owner.module.css';
@@ -117,6 +118,46 @@ function Methods({ methods }: { methods: readonly MethodFigure[] }) {
   );
 }
 
+/** Counted strokes feed the sanding allowance once enough jobs tell what a stroke takes. */
+function Strokes({ strokes }: { strokes: Record['strokes'] }) {
+  if (strokes.length === 0) {
+    return (
+      <p className={classes.said}>
+        Nobody publishes what a stroke takes off. Count the strokes of every grit on both limbs, and
+        weigh before and after: {leastStrokeJobs} such jobs teach it, and the bench reckons with it.
+      </p>
+    );
+  }
+  return (
+    <ScrollingTable label="What strokes take" widthPx={420}>
+      <Table.Caption ta="left">
+        What a hundred strokes of coarse grit take off each face, from the closed jobs that counted
+        them; finer grit counts for less.
+      </Table.Caption>
+      <Table.Thead>
+        <Table.Tr>
+          <Table.Th>Bows</Table.Th>
+          <Table.Th>A hundred strokes</Table.Th>
+          <Table.Th>Jobs</Table.Th>
+        </Table.Tr>
+      </Table.Thead>
+      <Table.Tbody>
+        {strokes.map(({ construction, jobs, aHundred }) => (
+          <Table.Tr key={construction}>
+            <Table.Td>{construction}</Table.Td>
+            <Table.Td>
+              {aHundred === null
+                ? `not known before ${leastStrokeJobs} jobs`
+                : spread(aHundred, ' thou')}
+            </Table.Td>
+            <Table.Td>{jobs}</Table.Td>
+          </Table.Tr>
+        ))}
+      </Table.Tbody>
+    </ScrollingTable>
+  );
+}
+
 /** What the closed jobs taught, beside the common practice it started from. */
 export function LearnedPanel({ record, methods, construction }: LearnedPanelProps) {
   const allowances = record.allowances.filter(
@@ -139,6 +180,11 @@ export function LearnedPanel({ record, methods, construction }: LearnedPanelProp
           jobs: figure.jobs,
           usual,
         }))}
+      />
+      <Strokes
+        strokes={record.strokes.filter(
+          (one) => construction === null || one.construction === construction,
+        )}
       />
       <Figures
         label="By what is known of the section"

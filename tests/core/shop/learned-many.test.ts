@@ -22,9 +22,6 @@ test('of 600 closed jobs the last 500 are told, with their method, bites and wei
   expect(record.inside).toBe(record.jobs.filter(({ isInside }) => isInside).length);
   const days = record.jobs.map(({ closedOn }) => closedOn);
   expect(days).toEqual(days.toSorted().toReversed());
-  const start = performance.now();
-  await forecastRecord(kit.shop.owner);
-  console.log(`forecastRecord ${(performance.now() - start).toFixed(1)} ms`);
 }, 60_000);
 
 test('a closed job that was not weighed after sanding is left out, with why; struck-out bites count nowhere', async () => {
