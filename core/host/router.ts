@@ -127,8 +127,15 @@ import {
   saveWording,
   wordingHistory,
 } from '../shop/wordings/wordings.ts';
+import type { ShopContext } from '../storage/context.ts';
 import { guarded as os } from './guard.ts';
 import { backUpNow, backupsOf, problemReportOf } from './upkeep.ts';
+
+/** Runs a function of a room as the person who is signed on, on the input as it came. */
+function asSignedOn<Input, Output>(run: (ctx: ShopContext, input: Input) => Output) {
+  return ({ context, input }: { context: { signedOn: () => ShopContext }; input: Input }): Output =>
+    run(context.signedOn(), input);
+}
 
 /** Every procedure of the contract, each a line: the rooms below do the work. */
 export const router = os.router({
@@ -153,21 +160,21 @@ export const router = os.router({
   },
   shop: {
     get: os.shop.get.handler(({ context }) => getShop(context.core.shop())),
-    edit: os.shop.edit.handler(({ context, input }) => editShop(context.signedOn(), input)),
+    edit: os.shop.edit.handler(asSignedOn(editShop)),
   },
   people: {
     list: os.people.list.handler(({ context }) => listPeople(context.core.shop())),
-    add: os.people.add.handler(({ context, input }) => addPerson(context.signedOn(), input)),
-    edit: os.people.edit.handler(({ context, input }) => editPerson(context.signedOn(), input)),
+    add: os.people.add.handler(asSignedOn(addPerson)),
+    edit: os.people.edit.handler(asSignedOn(editPerson)),
   },
   scales: {
     checks: os.scales.checks.handler(({ context, input }) =>
       scaleChecks(context.signedOn(), input.id),
     ),
-    list: os.scales.list.handler(({ context }) => listScales(context.signedOn())),
-    add: os.scales.add.handler(({ context, input }) => addScale(context.signedOn(), input)),
-    edit: os.scales.edit.handler(({ context, input }) => editScale(context.signedOn(), input)),
-    check: os.scales.check.handler(({ context, input }) => checkScale(context.signedOn(), input)),
+    list: os.scales.list.handler(asSignedOn(listScales)),
+    add: os.scales.add.handler(asSignedOn(addScale)),
+    edit: os.scales.edit.handler(asSignedOn(editScale)),
+    check: os.scales.check.handler(asSignedOn(checkScale)),
   },
   customers: {
     search: os.customers.search.handler(({ context, input }) =>
@@ -176,10 +183,8 @@ export const router = os.router({
     get: os.customers.get.handler(({ context, input }) =>
       getCustomer(context.signedOn(), input.id),
     ),
-    add: os.customers.add.handler(({ context, input }) => addCustomer(context.signedOn(), input)),
-    edit: os.customers.edit.handler(({ context, input }) =>
-      editCustomer(context.signedOn(), input),
-    ),
+    add: os.customers.add.handler(asSignedOn(addCustomer)),
+    edit: os.customers.edit.handler(asSignedOn(editCustomer)),
   },
   bows: {
     search: os.bows.search.handler(({ context, input }) =>
@@ -187,454 +192,246 @@ export const router = os.router({
     ),
     get: os.bows.get.handler(({ context, input }) => getBow(context.signedOn(), input.id)),
     life: os.bows.life.handler(({ context, input }) => bowLifeOf(context.signedOn(), input.id)),
-    add: os.bows.add.handler(({ context, input }) => addBow(context.signedOn(), input)),
-    edit: os.bows.edit.handler(({ context, input }) => editBow(context.signedOn(), input)),
+    add: os.bows.add.handler(asSignedOn(addBow)),
+    edit: os.bows.edit.handler(asSignedOn(editBow)),
   },
   bench: {
     get: os.bench.get.handler(({ context, input }) => getBench(context.signedOn(), input.orderId)),
-    takeBite: os.bench.takeBite.handler(({ context, input }) =>
-      takeBite(context.signedOn(), input),
-    ),
-    remeasure: os.bench.remeasure.handler(({ context, input }) =>
-      remeasure(context.signedOn(), input),
-    ),
-    recordSanding: os.bench.recordSanding.handler(({ context, input }) =>
-      recordSanding(context.signedOn(), input),
-    ),
-    answerSurprise: os.bench.answerSurprise.handler(({ context, input }) =>
-      answerSurprise(context.signedOn(), input),
-    ),
-    noteRemoval: os.bench.noteRemoval.handler(({ context, input }) =>
-      noteRemoval(context.signedOn(), input),
-    ),
-    checkGlass: os.bench.checkGlass.handler(({ context, input }) =>
-      checkGlass(context.signedOn(), input),
-    ),
-    readTiller: os.bench.readTiller.handler(({ context, input }) =>
-      readTiller(context.signedOn(), input),
-    ),
-    strikeOutRemoval: os.bench.strikeOutRemoval.handler(({ context, input }) =>
-      strikeOutRemoval(context.signedOn(), input),
-    ),
-    strikeOutGlassCheck: os.bench.strikeOutGlassCheck.handler(({ context, input }) =>
-      strikeOutGlassCheck(context.signedOn(), input),
-    ),
-    strikeOutTiller: os.bench.strikeOutTiller.handler(({ context, input }) =>
-      strikeOutTiller(context.signedOn(), input),
-    ),
+    takeBite: os.bench.takeBite.handler(asSignedOn(takeBite)),
+    remeasure: os.bench.remeasure.handler(asSignedOn(remeasure)),
+    recordSanding: os.bench.recordSanding.handler(asSignedOn(recordSanding)),
+    answerSurprise: os.bench.answerSurprise.handler(asSignedOn(answerSurprise)),
+    noteRemoval: os.bench.noteRemoval.handler(asSignedOn(noteRemoval)),
+    checkGlass: os.bench.checkGlass.handler(asSignedOn(checkGlass)),
+    readTiller: os.bench.readTiller.handler(asSignedOn(readTiller)),
+    strikeOutRemoval: os.bench.strikeOutRemoval.handler(asSignedOn(strikeOutRemoval)),
+    strikeOutGlassCheck: os.bench.strikeOutGlassCheck.handler(asSignedOn(strikeOutGlassCheck)),
+    strikeOutTiller: os.bench.strikeOutTiller.handler(asSignedOn(strikeOutTiller)),
   },
   limbSets: {
-    add: os.limbSets.add.handler(({ context, input }) => addLimbSet(context.signedOn(), input)),
-    edit: os.limbSets.edit.handler(({ context, input }) => editLimbSet(context.signedOn(), input)),
+    add: os.limbSets.add.handler(asSignedOn(addLimbSet)),
+    edit: os.limbSets.edit.handler(asSignedOn(editLimbSet)),
   },
   benchPolicy: {
-    get: os.benchPolicy.get.handler(({ context }) => getBenchPolicy(context.signedOn())),
-    edit: os.benchPolicy.edit.handler(({ context, input }) =>
-      editBenchPolicy(context.signedOn(), input),
-    ),
+    get: os.benchPolicy.get.handler(asSignedOn(getBenchPolicy)),
+    edit: os.benchPolicy.edit.handler(asSignedOn(editBenchPolicy)),
   },
   plans: {
     start: os.plans.start.handler(({ context, input }) =>
       startPlan(context.signedOn(), input.orderId),
     ),
-    startFromBow: os.plans.startFromBow.handler(({ context, input }) =>
-      startFromBow(context.signedOn(), input),
-    ),
-    startBlank: os.plans.startBlank.handler(({ context }) => startBlank(context.signedOn())),
+    startFromBow: os.plans.startFromBow.handler(asSignedOn(startFromBow)),
+    startBlank: os.plans.startBlank.handler(asSignedOn(startBlank)),
     reckon: os.plans.reckon.handler(({ context, input, signal }) =>
       reckonPlan(context.signedOn(), input, signal),
     ),
-    accept: os.plans.accept.handler(({ context, input }) => acceptPlan(context.signedOn(), input)),
-    strikeOut: os.plans.strikeOut.handler(({ context, input }) =>
-      strikeOutPlan(context.signedOn(), input),
-    ),
+    accept: os.plans.accept.handler(asSignedOn(acceptPlan)),
+    strikeOut: os.plans.strikeOut.handler(asSignedOn(strikeOutPlan)),
     get: os.plans.get.handler(({ context, input }) => getPlan(context.signedOn(), input.id)),
   },
   learned: {
-    forecastRecord: os.learned.forecastRecord.handler(({ context }) =>
-      forecastRecord(context.signedOn()),
-    ),
+    forecastRecord: os.learned.forecastRecord.handler(asSignedOn(forecastRecord)),
   },
   geometry: {
     list: os.geometry.list.handler(({ context, input }) =>
       listGeometry(context.signedOn(), input.bowId),
     ),
-    record: os.geometry.record.handler(({ context, input }) =>
-      recordGeometry(context.signedOn(), input),
-    ),
-    strikeOut: os.geometry.strikeOut.handler(({ context, input }) =>
-      strikeOutGeometry(context.signedOn(), input),
-    ),
+    record: os.geometry.record.handler(asSignedOn(recordGeometry)),
+    strikeOut: os.geometry.strikeOut.handler(asSignedOn(strikeOutGeometry)),
   },
   inscriptions: {
-    suggest: os.inscriptions.suggest.handler(({ context, input }) =>
-      suggestLines(context.signedOn(), input),
-    ),
-    setLayout: os.inscriptions.setLayout.handler(({ context, input }) =>
-      setLayout(context.signedOn(), input),
-    ),
+    suggest: os.inscriptions.suggest.handler(asSignedOn(suggestLines)),
+    setLayout: os.inscriptions.setLayout.handler(asSignedOn(setLayout)),
     policy: os.inscriptions.policy.handler(({ context }) => markingPolicy(context.signedOn().read)),
-    setPolicy: os.inscriptions.setPolicy.handler(({ context, input }) =>
-      setMarkingPolicy(context.signedOn(), input),
-    ),
+    setPolicy: os.inscriptions.setPolicy.handler(asSignedOn(setMarkingPolicy)),
   },
   intake: {
-    drafts: os.intake.drafts.handler(({ context }) => listDrafts(context.signedOn())),
-    saveDraft: os.intake.saveDraft.handler(({ context, input }) =>
-      saveDraft(context.signedOn(), input),
-    ),
+    drafts: os.intake.drafts.handler(asSignedOn(listDrafts)),
+    saveDraft: os.intake.saveDraft.handler(asSignedOn(saveDraft)),
     discardDraft: os.intake.discardDraft.handler(({ context, input }) =>
       discardDraft(context.signedOn(), input.id),
     ),
-    submit: os.intake.submit.handler(({ context, input }) =>
-      submitIntake(context.signedOn(), input),
-    ),
+    submit: os.intake.submit.handler(asSignedOn(submitIntake)),
   },
   orders: {
     board: os.orders.board.handler(({ context, input }) =>
       boardCards(context.signedOn(), input.includeClosed),
     ),
     get: os.orders.get.handler(({ context, input }) => getOrder(context.signedOn(), input.id)),
-    edit: os.orders.edit.handler(({ context, input }) => editOrder(context.signedOn(), input)),
-    identifyBow: os.orders.identifyBow.handler(({ context, input }) =>
-      identifyBow(context.signedOn(), input),
-    ),
-    identifyCustomer: os.orders.identifyCustomer.handler(({ context, input }) =>
-      identifyCustomer(context.signedOn(), input),
-    ),
-    setLimbSet: os.orders.setLimbSet.handler(({ context, input }) =>
-      setLimbSet(context.signedOn(), input),
-    ),
-    setInscription: os.orders.setInscription.handler(({ context, input }) =>
-      setInscription(context.signedOn(), input),
-    ),
-    move: os.orders.move.handler(({ context, input }) => moveOrder(context.signedOn(), input)),
-    setStripFirst: os.orders.setStripFirst.handler(({ context, input }) =>
-      setStripFirst(context.signedOn(), input),
-    ),
-    setHandover: os.orders.setHandover.handler(({ context, input }) =>
-      setHandover(context.signedOn(), input),
-    ),
-    sendHome: os.orders.sendHome.handler(({ context, input }) =>
-      sendHome(context.signedOn(), input),
-    ),
-    takeUpAgain: os.orders.takeUpAgain.handler(({ context, input }) =>
-      takeUpAgain(context.signedOn(), input),
-    ),
-    cancel: os.orders.cancel.handler(({ context, input }) =>
-      cancelOrder(context.signedOn(), input),
-    ),
-    changeHold: os.orders.changeHold.handler(({ context, input }) =>
-      changeHold(context.signedOn(), input),
-    ),
-    remind: os.orders.remind.handler(({ context, input }) => remind(context.signedOn(), input)),
-    hold: os.orders.hold.handler(({ context, input }) => holdOrder(context.signedOn(), input)),
-    release: os.orders.release.handler(({ context, input }) =>
-      releaseOrder(context.signedOn(), input),
-    ),
+    edit: os.orders.edit.handler(asSignedOn(editOrder)),
+    identifyBow: os.orders.identifyBow.handler(asSignedOn(identifyBow)),
+    identifyCustomer: os.orders.identifyCustomer.handler(asSignedOn(identifyCustomer)),
+    setLimbSet: os.orders.setLimbSet.handler(asSignedOn(setLimbSet)),
+    setInscription: os.orders.setInscription.handler(asSignedOn(setInscription)),
+    move: os.orders.move.handler(asSignedOn(moveOrder)),
+    setStripFirst: os.orders.setStripFirst.handler(asSignedOn(setStripFirst)),
+    setHandover: os.orders.setHandover.handler(asSignedOn(setHandover)),
+    sendHome: os.orders.sendHome.handler(asSignedOn(sendHome)),
+    takeUpAgain: os.orders.takeUpAgain.handler(asSignedOn(takeUpAgain)),
+    cancel: os.orders.cancel.handler(asSignedOn(cancelOrder)),
+    changeHold: os.orders.changeHold.handler(asSignedOn(changeHold)),
+    remind: os.orders.remind.handler(asSignedOn(remind)),
+    hold: os.orders.hold.handler(asSignedOn(holdOrder)),
+    release: os.orders.release.handler(asSignedOn(releaseOrder)),
   },
   arrival: {
-    record: os.arrival.record.handler(({ context, input }) =>
-      recordArrival(context.signedOn(), input),
-    ),
-    addBelongings: os.arrival.addBelongings.handler(({ context, input }) =>
-      addBelongings(context.signedOn(), input),
-    ),
-    correctBelonging: os.arrival.correctBelonging.handler(({ context, input }) =>
-      correctBelonging(context.signedOn(), input),
-    ),
-    tickBack: os.arrival.tickBack.handler(({ context, input }) =>
-      tickBack(context.signedOn(), input),
-    ),
-    untick: os.arrival.untick.handler(({ context, input }) => untick(context.signedOn(), input)),
-    complete: os.arrival.complete.handler(({ context, input }) =>
-      completeArrival(context.signedOn(), input),
-    ),
+    record: os.arrival.record.handler(asSignedOn(recordArrival)),
+    addBelongings: os.arrival.addBelongings.handler(asSignedOn(addBelongings)),
+    correctBelonging: os.arrival.correctBelonging.handler(asSignedOn(correctBelonging)),
+    tickBack: os.arrival.tickBack.handler(asSignedOn(tickBack)),
+    untick: os.arrival.untick.handler(asSignedOn(untick)),
+    complete: os.arrival.complete.handler(asSignedOn(completeArrival)),
   },
   entries: {
-    record: os.entries.record.handler(({ context, input }) =>
-      recordEntry(context.signedOn(), input),
-    ),
-    strikeOut: os.entries.strikeOut.handler(({ context, input }) =>
-      strikeOutEntry(context.signedOn(), input),
-    ),
+    record: os.entries.record.handler(asSignedOn(recordEntry)),
+    strikeOut: os.entries.strikeOut.handler(asSignedOn(strikeOutEntry)),
   },
   findings: {
-    add: os.findings.add.handler(({ context, input }) => addFinding(context.signedOn(), input)),
-    resolve: os.findings.resolve.handler(({ context, input }) =>
-      resolveFinding(context.signedOn(), input),
-    ),
+    add: os.findings.add.handler(asSignedOn(addFinding)),
+    resolve: os.findings.resolve.handler(asSignedOn(resolveFinding)),
   },
   attachments: {
-    add: os.attachments.add.handler(({ context, input }) =>
-      addAttachment(context.signedOn(), input),
-    ),
-    list: os.attachments.list.handler(({ context, input }) =>
-      listAttachments(context.signedOn(), input),
-    ),
-    image: os.attachments.image.handler(({ context, input }) =>
-      attachmentImage(context.signedOn(), input),
-    ),
-    copyToSend: os.attachments.copyToSend.handler(({ context, input }) =>
-      copyToSend(context.signedOn(), input),
-    ),
-    describe: os.attachments.describe.handler(({ context, input }) =>
-      describeAttachment(context.signedOn(), input),
-    ),
-    strikeOut: os.attachments.strikeOut.handler(({ context, input }) =>
-      strikeOutAttachment(context.signedOn(), input),
-    ),
+    add: os.attachments.add.handler(asSignedOn(addAttachment)),
+    list: os.attachments.list.handler(asSignedOn(listAttachments)),
+    image: os.attachments.image.handler(asSignedOn(attachmentImage)),
+    copyToSend: os.attachments.copyToSend.handler(asSignedOn(copyToSend)),
+    describe: os.attachments.describe.handler(asSignedOn(describeAttachment)),
+    strikeOut: os.attachments.strikeOut.handler(asSignedOn(strikeOutAttachment)),
   },
   incidents: {
-    record: os.incidents.record.handler(({ context, input }) =>
-      recordIncident(context.signedOn(), input),
-    ),
-    edit: os.incidents.edit.handler(({ context, input }) =>
-      editIncident(context.signedOn(), input),
-    ),
-    settle: os.incidents.settle.handler(({ context, input }) =>
-      settleIncident(context.signedOn(), input),
-    ),
+    record: os.incidents.record.handler(asSignedOn(recordIncident)),
+    edit: os.incidents.edit.handler(asSignedOn(editIncident)),
+    settle: os.incidents.settle.handler(asSignedOn(settleIncident)),
   },
   undershoot: {
-    propose: os.undershoot.propose.handler(({ context, input }) =>
-      proposeUndershoot(context.signedOn(), input),
-    ),
-    strikeOut: os.undershoot.strikeOut.handler(({ context, input }) =>
-      strikeOutUndershoot(context.signedOn(), input),
-    ),
+    propose: os.undershoot.propose.handler(asSignedOn(proposeUndershoot)),
+    strikeOut: os.undershoot.strikeOut.handler(asSignedOn(strikeOutUndershoot)),
   },
   readings: {
-    add: os.readings.add.handler(({ context, input }) => addReading(context.signedOn(), input)),
-    strikeOut: os.readings.strikeOut.handler(({ context, input }) =>
-      strikeOutReading(context.signedOn(), input),
-    ),
+    add: os.readings.add.handler(asSignedOn(addReading)),
+    strikeOut: os.readings.strikeOut.handler(asSignedOn(strikeOutReading)),
   },
   consents: {
-    propose: os.consents.propose.handler(({ context, input }) =>
-      proposeConsent(context.signedOn(), input),
-    ),
-    ask: os.consents.ask.handler(({ context, input }) => askConsent(context.signedOn(), input)),
-    answer: os.consents.answer.handler(({ context, input }) =>
-      answerConsent(context.signedOn(), input),
-    ),
-    remind: os.consents.remind.handler(({ context, input }) =>
-      remindOfConsent(context.signedOn(), input),
-    ),
-    wouldVoid: os.consents.wouldVoid.handler(({ context, input }) =>
-      wouldVoid(context.signedOn(), input),
-    ),
+    propose: os.consents.propose.handler(asSignedOn(proposeConsent)),
+    ask: os.consents.ask.handler(asSignedOn(askConsent)),
+    answer: os.consents.answer.handler(asSignedOn(answerConsent)),
+    remind: os.consents.remind.handler(asSignedOn(remindOfConsent)),
+    wouldVoid: os.consents.wouldVoid.handler(asSignedOn(wouldVoid)),
   },
   wordings: {
-    list: os.wordings.list.handler(({ context }) => listWordings(context.signedOn())),
-    history: os.wordings.history.handler(({ context, input }) =>
-      wordingHistory(context.signedOn(), input),
-    ),
+    list: os.wordings.list.handler(asSignedOn(listWordings)),
+    history: os.wordings.history.handler(asSignedOn(wordingHistory)),
     preview: os.wordings.preview.handler(({ input }) => previewWording(input)),
-    save: os.wordings.save.handler(({ context, input }) => saveWording(context.signedOn(), input)),
-    backToBuiltIn: os.wordings.backToBuiltIn.handler(({ context, input }) =>
-      backToBuiltIn(context.signedOn(), input),
-    ),
+    save: os.wordings.save.handler(asSignedOn(saveWording)),
+    backToBuiltIn: os.wordings.backToBuiltIn.handler(asSignedOn(backToBuiltIn)),
   },
   messages: {
-    draft: os.messages.draft.handler(({ context, input }) =>
-      draftMessage(context.signedOn(), input),
-    ),
-    record: os.messages.record.handler(({ context, input }) =>
-      recordMessage(context.signedOn(), input),
-    ),
-    saveFile: os.messages.saveFile.handler(({ context, input }) =>
-      saveMessageFile(context.signedOn(), input),
-    ),
-    strikeOut: os.messages.strikeOut.handler(({ context, input }) =>
-      strikeOutMessage(context.signedOn(), input),
-    ),
+    draft: os.messages.draft.handler(asSignedOn(draftMessage)),
+    record: os.messages.record.handler(asSignedOn(recordMessage)),
+    saveFile: os.messages.saveFile.handler(asSignedOn(saveMessageFile)),
+    strikeOut: os.messages.strikeOut.handler(asSignedOn(strikeOutMessage)),
   },
   finalCheck: {
-    record: os.finalCheck.record.handler(({ context, input }) =>
-      recordFinalCheck(context.signedOn(), input),
-    ),
+    record: os.finalCheck.record.handler(asSignedOn(recordFinalCheck)),
   },
   care: {
-    policy: os.care.policy.handler(({ context }) => getCarePolicy(context.signedOn())),
-    editPolicy: os.care.editPolicy.handler(({ context, input }) =>
-      editCarePolicy(context.signedOn(), input),
-    ),
+    policy: os.care.policy.handler(asSignedOn(getCarePolicy)),
+    editPolicy: os.care.editPolicy.handler(asSignedOn(editCarePolicy)),
   },
   carriers: {
-    list: os.carriers.list.handler(({ context }) => listCarriers(context.signedOn())),
-    add: os.carriers.add.handler(({ context, input }) => addCarrier(context.signedOn(), input)),
-    edit: os.carriers.edit.handler(({ context, input }) => editCarrier(context.signedOn(), input)),
-    addUsual: os.carriers.addUsual.handler(({ context, input }) =>
-      addUsualCarriers(context.signedOn(), input),
-    ),
+    list: os.carriers.list.handler(asSignedOn(listCarriers)),
+    add: os.carriers.add.handler(asSignedOn(addCarrier)),
+    edit: os.carriers.edit.handler(asSignedOn(editCarrier)),
+    addUsual: os.carriers.addUsual.handler(asSignedOn(addUsualCarriers)),
   },
   shipments: {
-    record: os.shipments.record.handler(({ context, input }) =>
-      recordShipment(context.signedOn(), input),
-    ),
-    edit: os.shipments.edit.handler(({ context, input }) =>
-      editShipment(context.signedOn(), input),
-    ),
-    assess: os.shipments.assess.handler(({ context, input }) =>
-      assessShipment(context.signedOn(), input),
-    ),
-    strikeOut: os.shipments.strikeOut.handler(({ context, input }) =>
-      strikeOutShipment(context.signedOn(), input),
-    ),
+    record: os.shipments.record.handler(asSignedOn(recordShipment)),
+    edit: os.shipments.edit.handler(asSignedOn(editShipment)),
+    assess: os.shipments.assess.handler(asSignedOn(assessShipment)),
+    strikeOut: os.shipments.strikeOut.handler(asSignedOn(strikeOutShipment)),
   },
   papers: {
-    list: os.papers.list.handler(({ input, context }) => listPapers(context.signedOn(), input)),
-    compare: os.papers.compare.handler(({ input, context }) =>
-      comparePaper(context.signedOn(), input),
-    ),
-    preview: os.papers.preview.handler(({ context, input }) =>
-      previewPaper(context.signedOn(), input),
-    ),
-    issue: os.papers.issue.handler(({ context, input }) => issuePaper(context.signedOn(), input)),
+    list: os.papers.list.handler(asSignedOn(listPapers)),
+    compare: os.papers.compare.handler(asSignedOn(comparePaper)),
+    preview: os.papers.preview.handler(asSignedOn(previewPaper)),
+    issue: os.papers.issue.handler(asSignedOn(issuePaper)),
   },
   prices: {
-    services: os.prices.services.handler(({ context }) => listPriceServices(context.signedOn())),
-    addService: os.prices.addService.handler(({ context, input }) =>
-      addPriceService(context.signedOn(), input),
-    ),
-    editService: os.prices.editService.handler(({ context, input }) =>
-      editPriceService(context.signedOn(), input),
-    ),
-    arrangeServices: os.prices.arrangeServices.handler(({ context, input }) =>
-      arrangePriceServices(context.signedOn(), input),
-    ),
-    addTypical: os.prices.addTypical.handler(({ context, input }) =>
-      addTypicalServices(context.signedOn(), input),
-    ),
-    policy: os.prices.policy.handler(({ context }) => getPricePolicy(context.signedOn())),
-    editPolicy: os.prices.editPolicy.handler(({ context, input }) =>
-      editPricePolicy(context.signedOn(), input),
-    ),
-    addFromList: os.prices.addFromList.handler(({ context, input }) =>
-      addPriceLines(context.signedOn(), input),
-    ),
-    addLine: os.prices.addLine.handler(({ context, input }) =>
-      addPriceLine(context.signedOn(), input),
-    ),
-    editLine: os.prices.editLine.handler(({ context, input }) =>
-      editPriceLine(context.signedOn(), input),
-    ),
-    removeLine: os.prices.removeLine.handler(({ context, input }) =>
-      removePriceLine(context.signedOn(), input),
-    ),
-    arrangeLines: os.prices.arrangeLines.handler(({ context, input }) =>
-      arrangePriceLines(context.signedOn(), input),
-    ),
-    recordPayment: os.prices.recordPayment.handler(({ context, input }) =>
-      recordPayment(context.signedOn(), input),
-    ),
-    strikeOutPayment: os.prices.strikeOutPayment.handler(({ context, input }) =>
-      strikeOutPayment(context.signedOn(), input),
-    ),
+    services: os.prices.services.handler(asSignedOn(listPriceServices)),
+    addService: os.prices.addService.handler(asSignedOn(addPriceService)),
+    editService: os.prices.editService.handler(asSignedOn(editPriceService)),
+    arrangeServices: os.prices.arrangeServices.handler(asSignedOn(arrangePriceServices)),
+    addTypical: os.prices.addTypical.handler(asSignedOn(addTypicalServices)),
+    policy: os.prices.policy.handler(asSignedOn(getPricePolicy)),
+    editPolicy: os.prices.editPolicy.handler(asSignedOn(editPricePolicy)),
+    addFromList: os.prices.addFromList.handler(asSignedOn(addPriceLines)),
+    addLine: os.prices.addLine.handler(asSignedOn(addPriceLine)),
+    editLine: os.prices.editLine.handler(asSignedOn(editPriceLine)),
+    removeLine: os.prices.removeLine.handler(asSignedOn(removePriceLine)),
+    arrangeLines: os.prices.arrangeLines.handler(asSignedOn(arrangePriceLines)),
+    recordPayment: os.prices.recordPayment.handler(asSignedOn(recordPayment)),
+    strikeOutPayment: os.prices.strikeOutPayment.handler(asSignedOn(strikeOutPayment)),
   },
   stores: {
-    list: os.stores.list.handler(({ context }) => listStores(context.signedOn())),
+    list: os.stores.list.handler(asSignedOn(listStores)),
     get: os.stores.get.handler(({ context, input }) => getConsumable(context.signedOn(), input.id)),
     lot: os.stores.lot.handler(({ context, input }) => getLot(context.signedOn(), input.id)),
-    shoppingList: os.stores.shoppingList.handler(({ context }) => shoppingList(context.signedOn())),
+    shoppingList: os.stores.shoppingList.handler(asSignedOn(shoppingList)),
     grits: os.stores.grits.handler(() => listGrits()),
-    wouldIssue: os.stores.wouldIssue.handler(({ context, input }) =>
-      wouldIssue(context.signedOn(), input),
-    ),
-    addConsumable: os.stores.addConsumable.handler(({ context, input }) =>
-      addConsumable(context.signedOn(), input),
-    ),
-    editConsumable: os.stores.editConsumable.handler(({ context, input }) =>
-      editConsumable(context.signedOn(), input),
-    ),
-    noteOrdered: os.stores.noteOrdered.handler(({ context, input }) =>
-      noteOrdered(context.signedOn(), input),
-    ),
-    receive: os.stores.receive.handler(({ context, input }) =>
-      receiveLots(context.signedOn(), input),
-    ),
-    editLot: os.stores.editLot.handler(({ context, input }) => editLot(context.signedOn(), input)),
-    openLot: os.stores.openLot.handler(({ context, input }) => openLot(context.signedOn(), input)),
-    issue: os.stores.issue.handler(({ context, input }) => issueStock(context.signedOn(), input)),
-    count: os.stores.count.handler(({ context, input }) => countLot(context.signedOn(), input)),
-    discard: os.stores.discard.handler(({ context, input }) =>
-      discardFromLot(context.signedOn(), input),
-    ),
-    bookBack: os.stores.bookBack.handler(({ context, input }) =>
-      bookBack(context.signedOn(), input),
-    ),
+    wouldIssue: os.stores.wouldIssue.handler(asSignedOn(wouldIssue)),
+    addConsumable: os.stores.addConsumable.handler(asSignedOn(addConsumable)),
+    editConsumable: os.stores.editConsumable.handler(asSignedOn(editConsumable)),
+    noteOrdered: os.stores.noteOrdered.handler(asSignedOn(noteOrdered)),
+    receive: os.stores.receive.handler(asSignedOn(receiveLots)),
+    editLot: os.stores.editLot.handler(asSignedOn(editLot)),
+    openLot: os.stores.openLot.handler(asSignedOn(openLot)),
+    issue: os.stores.issue.handler(asSignedOn(issueStock)),
+    count: os.stores.count.handler(asSignedOn(countLot)),
+    discard: os.stores.discard.handler(asSignedOn(discardFromLot)),
+    bookBack: os.stores.bookBack.handler(asSignedOn(bookBack)),
   },
   tasks: {
-    add: os.tasks.add.handler(({ context, input }) => addTask(context.signedOn(), input)),
-    change: os.tasks.change.handler(({ context, input }) => changeTask(context.signedOn(), input)),
-    done: os.tasks.done.handler(({ context, input }) => finishTask(context.signedOn(), input)),
-    reopen: os.tasks.reopen.handler(({ context, input }) => reopenTask(context.signedOn(), input)),
+    add: os.tasks.add.handler(asSignedOn(addTask)),
+    change: os.tasks.change.handler(asSignedOn(changeTask)),
+    done: os.tasks.done.handler(asSignedOn(finishTask)),
+    reopen: os.tasks.reopen.handler(asSignedOn(reopenTask)),
   },
   today: {
     get: os.today.get.handler(({ context, input }) => getToday(context.signedOn(), input.day)),
   },
   undo: {
-    undo: os.undo.undo.handler(({ context, input }) => undoCommand(context.signedOn(), input)),
-    recent: os.undo.recent.handler(({ context, input }) => recentlyDone(context.signedOn(), input)),
+    undo: os.undo.undo.handler(asSignedOn(undoCommand)),
+    recent: os.undo.recent.handler(asSignedOn(recentlyDone)),
   },
   finish: {
-    systems: os.finish.systems.handler(({ context, input }) =>
-      listFinishSystems(context.signedOn(), input),
-    ),
+    systems: os.finish.systems.handler(asSignedOn(listFinishSystems)),
     checkSheet: os.finish.checkSheet.handler(({ input }) => checkFinishSheet(input)),
-    addSystem: os.finish.addSystem.handler(({ context, input }) =>
-      addFinishSystem(context.signedOn(), input),
-    ),
-    editSystem: os.finish.editSystem.handler(({ context, input }) =>
-      editFinishSystem(context.signedOn(), input),
-    ),
+    addSystem: os.finish.addSystem.handler(asSignedOn(addFinishSystem)),
+    editSystem: os.finish.editSystem.handler(asSignedOn(editFinishSystem)),
     policy: os.finish.policy.handler(({ context }) => finishPolicy(context.signedOn().read)),
-    editPolicy: os.finish.editPolicy.handler(({ context, input }) =>
-      editFinishPolicy(context.signedOn(), input),
-    ),
-    choose: os.finish.choose.handler(({ context, input }) =>
-      chooseFinish(context.signedOn(), input),
-    ),
+    editPolicy: os.finish.editPolicy.handler(asSignedOn(editFinishPolicy)),
+    choose: os.finish.choose.handler(asSignedOn(chooseFinish)),
     order: os.finish.order.handler(({ context, input }) =>
       orderFinishNow(context.signedOn(), input.orderId),
     ),
-    lookAtAir: os.finish.lookAtAir.handler(({ context, input }) =>
-      lookAtAir(context.signedOn(), input),
-    ),
-    recordAir: os.finish.recordAir.handler(({ context, input }) =>
-      recordAir(context.signedOn(), input),
-    ),
-    strikeOutAir: os.finish.strikeOutAir.handler(({ context, input }) =>
-      strikeOutAir(context.signedOn(), input),
-    ),
-    airReadings: os.finish.airReadings.handler(({ context }) => listAir(context.signedOn())),
-    planMix: os.finish.planMix.handler(({ context, input }) => planMix(context.signedOn(), input)),
-    mix: os.finish.mix.handler(({ context, input }) => mixBatch(context.signedOn(), input)),
-    discardBatch: os.finish.discardBatch.handler(({ context, input }) =>
-      discardBatch(context.signedOn(), input),
-    ),
-    batches: os.finish.batches.handler(({ context }) => listBatches(context.signedOn())),
-    lookAtSession: os.finish.lookAtSession.handler(({ context, input }) =>
-      lookAtSession(context.signedOn(), input),
-    ),
-    spray: os.finish.spray.handler(({ context, input }) => spray(context.signedOn(), input)),
-    strikeOutCoat: os.finish.strikeOutCoat.handler(({ context, input }) =>
-      strikeOutCoat(context.signedOn(), input),
-    ),
-    readSurface: os.finish.readSurface.handler(({ context, input }) =>
-      readSurface(context.signedOn(), input),
-    ),
-    recordSanding: os.finish.recordSanding.handler(({ context, input }) =>
-      recordGrit(context.signedOn(), input),
-    ),
-    strikeOutSanding: os.finish.strikeOutSanding.handler(({ context, input }) =>
-      strikeOutGrit(context.signedOn(), input),
-    ),
-    room: os.finish.room.handler(({ context }) => finishRoom(context.signedOn())),
+    lookAtAir: os.finish.lookAtAir.handler(asSignedOn(lookAtAir)),
+    recordAir: os.finish.recordAir.handler(asSignedOn(recordAir)),
+    strikeOutAir: os.finish.strikeOutAir.handler(asSignedOn(strikeOutAir)),
+    airReadings: os.finish.airReadings.handler(asSignedOn(listAir)),
+    planMix: os.finish.planMix.handler(asSignedOn(planMix)),
+    mix: os.finish.mix.handler(asSignedOn(mixBatch)),
+    discardBatch: os.finish.discardBatch.handler(asSignedOn(discardBatch)),
+    batches: os.finish.batches.handler(asSignedOn(listBatches)),
+    lookAtSession: os.finish.lookAtSession.handler(asSignedOn(lookAtSession)),
+    spray: os.finish.spray.handler(asSignedOn(spray)),
+    strikeOutCoat: os.finish.strikeOutCoat.handler(asSignedOn(strikeOutCoat)),
+    readSurface: os.finish.readSurface.handler(asSignedOn(readSurface)),
+    recordSanding: os.finish.recordSanding.handler(asSignedOn(recordGrit)),
+    strikeOutSanding: os.finish.strikeOutSanding.handler(asSignedOn(strikeOutGrit)),
+    room: os.finish.room.handler(asSignedOn(finishRoom)),
   },
   clocks: {
-    list: os.clocks.list.handler(({ context }) => listClocks(context.signedOn())),
+    list: os.clocks.list.handler(asSignedOn(listClocks)),
   },
   find: os.find.handler(({ context, input }) => findAnything(context.signedOn(), input.text)),
 });
