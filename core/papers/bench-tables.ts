@@ -4,11 +4,9 @@ import type { Flow } from './flow.ts';
 import { fonts } from './fonts.ts';
 import { octagon } from './marks.ts';
 import { artifact, stopBrick } from './sheet.ts';
-import { drawTable } from './table.ts';
-import { drawWorkPlan, planHeading } from './work-order-plan.ts';
+import { drawTable, penRow } from './table.ts';
+import { drawCuts, drawPlanFacts, planHeading } from './work-order-plan.ts';
 
-/** Room for a pencil in a gloved hand, points (8.8 mm). */
-const penRow = 25;
 const bites = ['Before', '1', '2', '3', '4', '5', '6'];
 const stationBlanks = 8;
 const stationsPerTable = 8;
@@ -83,18 +81,23 @@ function mindHeight(flow: Flow, data: WorkOrderData): number {
   return cautionsHeight(flow, data.cautions) + (data.stopFindings.length > 0 ? 20 : 0);
 }
 
+/** The plan in figures, with the cautions before it. */
+export function drawPlan(flow: Flow, data: WorkOrderData): void {
+  const { plan } = data;
+  if (plan === null) return;
+  planHeading(flow, plan, mindHeight(flow, data));
+  mind(flow, data);
+  drawPlanFacts(flow, plan);
+}
+
 /**
- * The plan to cut by and blanks for what is measured at the bench. The cautions stand once, before
- * the first table to work from, on the same page where they fit.
+ * What to cut and blanks for what is measured at the bench. The cautions stand once: with the plan,
+ * or without one before the first table to work from.
  * Without a target weight there are no bites to plan.
  */
 export function drawBenchTables(flow: Flow, data: WorkOrderData): void {
   const { plan } = data;
-  if (plan !== null) {
-    planHeading(flow, plan, mindHeight(flow, data));
-    mind(flow, data);
-    drawWorkPlan(flow, plan);
-  }
+  if (plan !== null) drawCuts(flow, plan);
   const cutting = data.order.target !== null;
   const rows = cutting ? bites.length : 2;
   const above = plan === null ? mindHeight(flow, data) : 0;

@@ -1,9 +1,9 @@
-import { drawCautions } from './cautions.ts';
+import { cautionsHeight, drawCautions } from './cautions.ts';
 import type { PaperPdf, Party } from './data.ts';
 import { Flow } from './flow.ts';
 import { type PlainHead, plainFirstHead, plainHeadAndFoot, plainMargins } from './plain-head.ts';
 import { makeSheet } from './sheet.ts';
-import { drawTable } from './table.ts';
+import { drawTable, penRow } from './table.ts';
 
 /** What a form asks; an empty answer is a blank for the pen. */
 export type CustomsRow = [asked: string, answer: string];
@@ -25,9 +25,6 @@ export interface CustomsNoteData {
   cautions: string[];
 }
 
-/** Room for a pen, points (8.5 mm). */
-const penRow = 24;
-
 const headOf = (data: CustomsNoteData): PlainHead => ({
   title: 'Customs note',
   number: data.number,
@@ -40,9 +37,10 @@ function rowsOf(flow: Flow, title: string, rows: readonly CustomsRow[]): void {
   flow.heading(title, penRow * 3);
   drawTable(flow, {
     columns: [
-      { head: 'Asked for', share: 32, names: true },
-      { head: 'Answer', share: 68 },
+      { head: '', share: 32, names: true },
+      { head: '', share: 68 },
     ],
+    headless: true,
     rows,
     blankHeight: penRow,
   });
@@ -87,7 +85,7 @@ function body(flow: Flow, data: CustomsNoteData): void {
     rowHeight: penRow,
   });
   if (data.copy === 'parcel') return;
-  flow.heading('Before it is posted', 40);
+  flow.heading('Before it is posted', cautionsHeight(flow, data.cautions));
   drawCautions(flow, data.cautions);
 }
 

@@ -22,8 +22,10 @@ export function useStyle(doc: Doc, style: TextStyle): void {
     .fillColor(style.color ?? ink);
 }
 
-/** A word wider than the column, cut where it must be. */
+/** A word, cut where it must be if it is wider than the column. */
 function chopped(doc: Doc, word: string, width: number): string[] {
+  // Most words fit, and a word is measured once where each of its beginnings would be.
+  if (doc.widthOfString(word) <= width) return [word];
   const pieces: string[] = [];
   let piece = '';
   for (const char of word) {
@@ -66,8 +68,15 @@ export function shortened(doc: Doc, text: string, width: number, style: TextStyl
   const flat = text.replaceAll('\n', ' ');
   if (doc.widthOfString(flat) <= width) return flat;
   const chars = [...flat];
-  while (chars.length > 0 && doc.widthOfString(`${chars.join('')}…`) > width) chars.pop();
-  return `${chars.join('').trimEnd()}…`;
+  const start = (length: number) => chars.slice(0, length).join('');
+  // The longest start that fits: halving, as a start is never narrower than a shorter one.
+  let [fits, tooLong] = [0, chars.length];
+  while (tooLong - fits > 1) {
+    const middle = (fits + tooLong) >> 1;
+    if (doc.widthOfString(`${start(middle)}…`) <= width) fits = middle;
+    else tooLong = middle;
+  }
+  return `${start(fits).trimEnd()}…`;
 }
 
 /** Draws lines from the given top left corner; `align` is within `width`. */

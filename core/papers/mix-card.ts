@@ -5,7 +5,7 @@ import { fonts } from './fonts.ts';
 import { drawLines, lineHeight, type TextStyle, wrap } from './lines.ts';
 import { type PlainHead, plainFirstHead, plainHeadAndFoot, plainMargins } from './plain-head.ts';
 import { makeSheet } from './sheet.ts';
-import { drawTable } from './table.ts';
+import { drawTable, penRow } from './table.ts';
 
 /** One part as it goes into the cup; a measure nobody can reckon is empty. */
 export interface MixCardPart {
@@ -38,8 +38,6 @@ export interface MixCardData {
   cautions: string[];
 }
 
-/** Room for a pen, points (8.5 mm). */
-const penRow = 24;
 /** Lines to write on while the guns are out, at least. */
 const penRows = 4;
 const largeStyle: TextStyle = { font: fonts.bold, size: 17 };

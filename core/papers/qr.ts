@@ -11,8 +11,16 @@ export interface QrMatrix {
   dark: boolean[];
 }
 
+/** A paper has the same symbol on every page. */
+let latest: { text: string; matrix: QrMatrix } | null = null;
+
 /** Modules of a QR symbol, error correction M (15 %). */
 export function qrMatrix(text: string): QrMatrix {
+  if (latest?.text !== text) latest = { text, matrix: encoded(text) };
+  return latest.matrix;
+}
+
+function encoded(text: string): QrMatrix {
   const [symbol] = bwipjs.raw('qrcode', text, 'eclevel=M') as unknown as {
     pixs: number[];
     pixx: number;

@@ -4,6 +4,9 @@ import { drawLines, lineHeight, type TextStyle, wrap } from './lines.ts';
 import { type Element, element } from './pdfkit-gaps.ts';
 import { artifact, quiet } from './sheet.ts';
 
+/** Least height of a row that is filled in by hand, points (8.5 mm): a pencil in a gloved hand. */
+export const penRow = 24;
+
 export interface Column {
   head: string;
   /** Share of the width. */
@@ -18,12 +21,14 @@ export interface TableSpec {
   columns: readonly Column[];
   /** An empty cell is a blank to write in by hand. */
   rows: readonly (readonly string[])[];
-  /** Least height of a row, points; rows for the pen need 24 (8.5 mm). */
+  /** Least height of a row, points. */
   rowHeight?: number;
   /** Least height of a row with a blank in it, points, where the others may be lower. */
   blankHeight?: number;
-  /** Without a head row and without rules: labels and values. */
+  /** Without rules and without a head row: labels and values. */
   plain?: boolean;
+  /** Without a head row: the names of the rows say all. */
+  headless?: boolean;
   /** Spaces the shares as in a table of this many columns, so that two tables line up. */
   gapsAs?: number;
 }
@@ -43,6 +48,8 @@ interface Grid {
   headHeight: number;
 }
 
+const isHeadless = ({ plain, headless }: TableSpec) => plain === true || headless === true;
+
 function gridOf(flow: Flow, spec: TableSpec, table: Element): Grid {
   const shares = spec.columns.reduce((sum, column) => sum + column.share, 0);
   const usable = flow.width - gap * ((spec.gapsAs ?? spec.columns.length) - 1);
@@ -59,7 +66,7 @@ function gridOf(flow: Flow, spec: TableSpec, table: Element): Grid {
     wrap(flow.doc, column.head, places[i]?.width ?? 0, headStyle),
   );
   const tallest = Math.max(...head.map((lines) => lines.length));
-  const headHeight = spec.plain
+  const headHeight = isHeadless(spec)
     ? 0
     : tallest * lineHeight(headStyle) + padding.top + padding.bottom;
   return { flow, spec, table, places, head, headHeight };
@@ -88,7 +95,7 @@ function headText(grid: Grid, index: number): void {
 
 function headRow(grid: Grid, repeated: boolean): void {
   const { flow, spec, table } = grid;
-  if (spec.plain) return;
+  if (isHeadless(spec)) return;
   if (repeated) {
     artifact(flow.doc, () => spec.columns.forEach((_, i) => void headText(grid, i)), 'Pagination');
   } else {

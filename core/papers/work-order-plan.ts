@@ -2,7 +2,7 @@ import { drawCaution } from './cautions.ts';
 import { bodyStyle, type Flow } from './flow.ts';
 import { fonts } from './fonts.ts';
 import type { TextStyle } from './lines.ts';
-import { drawTable } from './table.ts';
+import { drawTable, penRow } from './table.ts';
 
 /** Where the plan narrows one limb; every figure written out by the caller. */
 export interface CutRow {
@@ -29,8 +29,6 @@ export interface WorkOrderPlan {
   notes: string[];
 }
 
-/** Room for a pencil in a gloved hand, points (8.8 mm). */
-const penRow = 25;
 const strongStyle: TextStyle = { font: fonts.semibold, size: 10 };
 
 function cutTable(flow: Flow, limb: string, rows: readonly CutRow[]): void {
@@ -78,12 +76,12 @@ function faceTable(flow: Flow, faces: WorkOrderPlan['faces']): void {
 
 /** The head of the plan; `above` points of cautions follow it before its facts. */
 export function planHeading(flow: Flow, plan: WorkOrderPlan, above: number): void {
-  const facts = (plan.facts.length + plan.doesNotFit.length + plan.notes.length) * 18;
+  const facts = (plan.facts.length + plan.doesNotFit.length + plan.notes.length) * 16;
   flow.heading(plan.title, Math.min(above + facts, flow.pageRoom - 60));
 }
 
-/** The plan in figures, with blanks for what is measured again, per limb and side. */
-export function drawWorkPlan(flow: Flow, plan: WorkOrderPlan): void {
+/** What was decided, and what to mind of it. */
+export function drawPlanFacts(flow: Flow, plan: WorkOrderPlan): void {
   for (const sentence of plan.doesNotFit) drawCaution(flow, sentence, strongStyle);
   drawTable(flow, {
     plain: true,
@@ -95,6 +93,10 @@ export function drawWorkPlan(flow: Flow, plan: WorkOrderPlan): void {
     rows: plan.facts,
   });
   for (const sentence of plan.notes) flow.para(sentence, bodyStyle);
+}
+
+/** The cut in figures, with blanks for what is measured again, per limb and side. */
+export function drawCuts(flow: Flow, plan: WorkOrderPlan): void {
   for (const { limb, rows } of plan.cuts) cutTable(flow, limb, rows);
   faceTable(flow, plan.faces);
 }

@@ -1,5 +1,5 @@
 import { weightStrip } from '../../shared/weight-strip.ts';
-import { drawBenchTables } from './bench-tables.ts';
+import { drawBenchTables, drawPlan } from './bench-tables.ts';
 import { forCopy } from './copies.ts';
 import type { PaperPdf, WorkOrderData } from './data.ts';
 import { bodyStyle, Flow } from './flow.ts';
@@ -113,9 +113,10 @@ function named(flow: Flow, title: string, rows: readonly (readonly [string, stri
   flow.heading(title, Math.min((rows.length + 2) * signRow, 200));
   drawTable(flow, {
     columns: [
-      { head: 'What', share: 24, names: true },
-      { head: 'As agreed or recorded', share: 76 },
+      { head: '', share: 24, names: true },
+      { head: '', share: 76 },
     ],
+    headless: true,
     rows,
     blankHeight: signRow,
   });
@@ -154,11 +155,12 @@ export function workOrderPdf(data: WorkOrderData): Promise<PaperPdf> {
       hero(flow, shown);
       drawFacts(flow, shown);
       weights(flow, shown);
-      drawBenchTables(flow, shown);
       weighings(flow, shown);
+      consents(flow, shown);
+      drawPlan(flow, shown);
+      drawBenchTables(flow, shown);
       named(flow, 'Lettering', shown.lettering);
       named(flow, 'Finish', shown.finish);
-      consents(flow, shown);
       if (shown.price !== null) drawPriceTables(flow, shown.price);
       signOff(flow, shown);
     },

@@ -52,5 +52,10 @@ test('a usual note is one page, its answers in tables whose rows are named', asy
   expect(await textOf(bytes)).not.toContain('Before it is posted');
   const roles = await rolesOf(bytes);
   expect(roles.filter((role) => role === 'Table')).toHaveLength(5);
-  expect(roles.filter((role) => role === 'TH')).toHaveLength(2 + 3 * 2 + 13 + 3);
+  expect(roles.filter((role) => role === 'TH')).toHaveLength(2 + 13 + 3);
+});
+
+test('with every answer still a blank an A4 note is one page, its signature too', async () => {
+  const { pages } = await customsNotePdf({ ...customsShortest, format: 'a4' });
+  expect(pages).toBe(1);
 });

@@ -7,6 +7,7 @@ import {
   decode,
   entries,
   figureTexts,
+  once,
   openPdf,
   pagesOf,
   placedText,
@@ -23,17 +24,10 @@ import {
 } from './template-measure.ts';
 
 /** Each sample is drawn and opened once, for all that is read of it. */
-const drawn = new Map<MarkingTemplateData, ReturnType<typeof drawOnce>>();
-function made(data: MarkingTemplateData) {
-  const known = drawn.get(data) ?? drawOnce(data);
-  drawn.set(data, known);
-  return known;
-}
-
-async function drawOnce(data: MarkingTemplateData) {
+const made = once(async (data: MarkingTemplateData) => {
   const { bytes } = await markingTemplatePdf(data);
   return { bytes, pages: await pagesOf(bytes) };
-}
+});
 
 const formats = ['letter', 'a4', 'long'] as const;
 const samples = { markingShortest, markingSample, markingLong };

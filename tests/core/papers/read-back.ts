@@ -26,10 +26,20 @@ export function openPdf(bytes: Uint8Array): Promise<PDFDocumentProxy> {
   return getDocument({ data, useSystemFonts: false, verbosity: 0 }).promise;
 }
 
-export async function pagesOf(bytes: Uint8Array): Promise<PDFPageProxy[]> {
+/** The same work for the same thing is done once, however many checks ask for it. */
+export function once<Of extends object, Made>(make: (of: Of) => Promise<Made>) {
+  const known = new WeakMap<Of, Promise<Made>>();
+  return (of: Of): Promise<Made> => {
+    const made = known.get(of) ?? make(of);
+    known.set(of, made);
+    return made;
+  };
+}
+
+export const pagesOf = once(async (bytes: Uint8Array): Promise<PDFPageProxy[]> => {
   const document = await openPdf(bytes);
   return Promise.all(Array.from({ length: document.numPages }, (_, i) => document.getPage(i + 1)));
-}
+});
 
 /** pdfjs answers dictionaries as maps, whatever its types say. */
 export function entries(dictionary: unknown): Record<string, unknown> {
@@ -49,7 +59,7 @@ export interface PlacedText {
 const above = 0.72;
 const below = 0.22;
 
-export async function placedText(page: PDFPageProxy): Promise<PlacedText[]> {
+export const placedText = once(async (page: PDFPageProxy): Promise<PlacedText[]> => {
   const { height } = page.getViewport({ scale: 1 });
   const { items } = await page.getTextContent();
   return items.flatMap((item) => {
@@ -65,7 +75,7 @@ export async function placedText(page: PDFPageProxy): Promise<PlacedText[]> {
       bottom: line + size * below,
     };
   });
-}
+});
 
 export async function textOf(bytes: Uint8Array): Promise<string> {
   const pages = await pagesOf(bytes);
@@ -91,19 +101,21 @@ export interface DecodedCode {
   box: { left: number; right: number; top: number; bottom: number };
 }
 
-/** Barcodes on a drawn page, read by an independent decoder. */
-export async function decode(page: PDFPageProxy, dpi = 300): Promise<DecodedCode[]> {
+/**
+ * Barcodes on a drawn page, read by an independent decoder that does no more than a plain scanner
+ * held straight: upright, dark on light, at no more dots than the coarsest printer lays down.
+ */
+export async function decode(page: PDFPageProxy, dpi = 203): Promise<DecodedCode[]> {
   const canvas = await raster(page, dpi);
   const image = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height);
-  const found = await readBarcodes(
-    {
-      data: new Uint8ClampedArray(image.data),
-      width: canvas.width,
-      height: canvas.height,
-      colorSpace: 'srgb',
-    } as ImageData,
-    { formats: ['Code128', 'QRCode'], tryHarder: true, maxNumberOfSymbols: 8 },
-  );
+  const found = await readBarcodes(image as ImageData, {
+    formats: ['Code128', 'QRCode'],
+    tryHarder: true,
+    tryRotate: false,
+    tryInvert: false,
+    tryDownscale: false,
+    maxNumberOfSymbols: 8,
+  });
   return found.map(({ format, text, position }) => {
     const corners = [
       position.topLeft,
