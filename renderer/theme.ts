@@ -84,10 +84,14 @@ export const theme = createTheme({
     Button: { defaultProps: { h: 44 } },
     ActionIcon: { defaultProps: { size: 44, variant: 'subtle' } },
     TextInput: { defaultProps: { size: 'md' } },
+    NativeSelect: { defaultProps: { size: 'md' } },
     NumberInput: { defaultProps: { size: 'md', hideControls: true } },
     Textarea: { defaultProps: { size: 'md', autosize: true, minRows: 2 } },
     // A form that opens puts the focus on its first field: the list opens when it is asked for.
-    Select: { defaultProps: { size: 'md', allowDeselect: false, openOnFocus: false } },
+    Select: {
+      defaultProps: { size: 'md', allowDeselect: false, openOnFocus: false },
+      styles: { option: { minHeight: 44 } },
+    },
     Autocomplete: { defaultProps: { size: 'md', openOnFocus: false } },
     Checkbox: { defaultProps: { size: 'md' } },
     CheckboxGroup: { defaultProps: { size: 'md' } },

@@ -1,3 +1,4 @@
+import type { Station } from '../../shared/contract/geometry.ts';
 import type { Client } from '../support/doors.ts';
 import { customerFields } from '../support/fixtures.ts';
 import { newCommandId } from '../support/new-command-id.ts';
@@ -6,18 +7,53 @@ import { takeIn } from './open-shop.ts';
 import { grantedBehind, movedBehind, unpacked } from './order-behind.ts';
 import { weighBehind } from './shop-scale.ts';
 
+interface Measuring {
+  bowId: string;
+  orderId: string;
+  narrowerIn: number;
+  /** So many, evenly spread, instead of every fourth inch. */
+  stationsOnLimb?: number;
+}
+
+/** The same limb, measured at other places. */
+function evenlySpread(limb: Station['limb'], count: number): Station[] {
+  const measured = bareStations.filter((station) => station.limb === limb);
+  const end = measured.at(-1)?.fromFadeIn ?? 0;
+  return Array.from({ length: count }, (_, i) => {
+    const fromFadeIn = Number(((i * end) / (count - 1)).toFixed(2));
+    const next = measured.find((station) => station.fromFadeIn >= fromFadeIn);
+    const before = measured.findLast((station) => station.fromFadeIn <= fromFadeIn);
+    if (next === undefined || before === undefined) throw new Error('a place off the limb');
+    const part =
+      next === before
+        ? 0
+        : (fromFadeIn - before.fromFadeIn) / (next.fromFadeIn - before.fromFadeIn);
+    const between = (from: number, to: number) => Number((from + part * (to - from)).toFixed(3));
+    return {
+      ...before,
+      fromFadeIn,
+      widthIn: between(before.widthIn, next.widthIn),
+      thicknessIn: between(before.thicknessIn ?? 0, next.thicknessIn ?? 0),
+    };
+  });
+}
+
 /** Widths and thicknesses of both limbs, bare, each made narrower by so many inches. */
 export async function measuredBehind(
   client: Client,
-  { bowId, orderId, narrowerIn }: { bowId: string; orderId: string; narrowerIn: number },
+  { bowId, orderId, narrowerIn, stationsOnLimb }: Measuring,
 ): Promise<void> {
+  const places =
+    stationsOnLimb === undefined
+      ? bareStations
+      : (['upper', 'lower'] as const).flatMap((limb) => evenlySpread(limb, stationsOnLimb));
   await client.geometry.record({
     commandId: newCommandId(),
     bowId,
     limbSetId: null,
     orderId,
     note: '',
-    stations: bareStations.map((station) => ({
+    stations: places.map((station) => ({
       ...station,
       widthIn: Number((station.widthIn - narrowerIn).toFixed(3)),
     })),

@@ -3,6 +3,7 @@ import type { Client } from '../support/doors.ts';
 import { longbowArrived, measuredBehind } from './longbow-behind.ts';
 import { openShop } from './open-shop.ts';
 import { expect as see } from './page.ts';
+import { everyLook, expectReadable } from './readable.ts';
 import { Session } from './session.ts';
 import { WeightBenchDriver } from './weight-bench-driver.ts';
 
@@ -72,5 +73,19 @@ test('limbs measured again: the plan says that it no longer fits, and why', asyn
   await see(told.getByRole('listitem')).toHaveText(why);
   await page.goto(session.at(`orders/${orderId}?open=weight-plan`));
   await see(page.getByText('It no longer fits. Plan again before more comes off.')).toBeVisible();
+  expect(session.troubles()).toEqual([]);
+});
+
+test('forty stations on each limb: the plan is reckoned on all of them, and the desk stays readable', async () => {
+  const { orderId, bowId } = bow;
+  await measuredBehind(client, { bowId, orderId, narrowerIn: 0, stationsOnLimb: 40 });
+  const { input } = await client.plans.start({ orderId });
+  expect(input.bow.upper.stations).toHaveLength(40);
+  const desk = new WeightBenchDriver(session.page);
+  await expectReadable(session, 'weight bench, forty stations', `weight-bench/order/${orderId}`, {
+    looks: everyLook.filter(({ look }) => ['light', 'small', 'narrow'].includes(look)),
+    prepare: () =>
+      see(desk.ways.getByRole('button', { name: 'Accept Narrowing', exact: true })).toBeVisible(),
+  });
   expect(session.troubles()).toEqual([]);
 });

@@ -1,15 +1,8 @@
 import { useId } from 'react';
 import classes from './limb-drawing.module.css';
 import { type LimbPaths, placeOf, sheet } from './limb-geometry.ts';
-
-export interface StationHandle {
-  fromFadeIn: number;
-  /** As a rule reads it. */
-  text: string;
-  /** For a screen reader: place and sizes. */
-  label: string;
-  isChosen: boolean;
-}
+import { handlePx, haveRoom, narrowestPx, type StationHandle } from './station-handles.ts';
+import { StationPicker } from './station-picker.tsx';
 
 interface LimbDrawingProps {
   title: string;
@@ -23,29 +16,15 @@ interface LimbDrawingProps {
   onChoose?: ((index: number) => void) | undefined;
 }
 
-const handleWidth = 44;
-
-/** Room that a handle has between its neighbours, in hundredths of the drawing. */
-function gapOf(handles: readonly StationHandle[], index: number, lengthIn: number): number {
-  const place = (i: number) => {
-    const one = handles[i];
-    return one === undefined ? null : placeOf(one.fromFadeIn, lengthIn);
-  };
-  const here = place(index) ?? 0;
-  const gaps = [place(index - 1), place(index + 1)]
-    .filter((other) => other !== null)
-    .map((other) => Math.abs(other - here));
-  return (100 * Math.min(sheet.width, ...gaps)) / sheet.width;
-}
-
 /** A limb as it lies, fade left and tip right, with its stations to take hold of under it. */
 export function LimbDrawing(props: LimbDrawingProps) {
   const { title, label, paths, lengthIn, hinges, handles, onChoose } = props;
   const hatch = useId();
+  const isRoomy = haveRoom(handles, lengthIn);
   return (
     <section className={classes.limb} aria-label={`${title} limb`}>
       <h3 className={classes.title}>{title}</h3>
-      <div className={classes.drawn}>
+      <div className={classes.drawn} style={{ minWidth: narrowestPx }}>
         <svg
           className={classes.svg}
           viewBox={`0 0 ${sheet.width} ${paths.height.toFixed(1)}`}
@@ -100,27 +79,30 @@ export function LimbDrawing(props: LimbDrawingProps) {
             </g>
           ))}
         </svg>
-        {onChoose === undefined ? null : (
+        {onChoose !== undefined && isRoomy ? (
           <div className={classes.handles}>
-            {handles.map(({ fromFadeIn, text, label: name, isChosen }, i) => (
+            {handles.map((handle, i) => (
               <button
-                key={fromFadeIn}
+                key={handle.fromFadeIn}
                 type="button"
                 className={classes.handle}
-                aria-pressed={isChosen}
-                aria-label={name}
+                aria-pressed={handle.isChosen}
+                aria-label={handle.label}
                 style={{
-                  left: `${(100 * placeOf(fromFadeIn, lengthIn)) / sheet.width}%`,
-                  width: `min(${handleWidth}px, ${gapOf(handles, i, lengthIn).toFixed(2)}%)`,
+                  left: `${(100 * placeOf(handle.fromFadeIn, lengthIn)) / sheet.width}%`,
+                  width: handlePx(handle),
                 }}
                 onClick={() => onChoose(i)}
               >
-                {text}
+                {handle.text}
               </button>
             ))}
           </div>
-        )}
+        ) : null}
       </div>
+      {onChoose === undefined || isRoomy ? null : (
+        <StationPicker title={title} handles={handles} onChoose={onChoose} />
+      )}
     </section>
   );
 }
