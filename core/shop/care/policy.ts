@@ -1,9 +1,8 @@
 import type { CarePolicy } from '../../../shared/contract/care.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import type { Changed } from '../../../shared/fields.ts';
-import { runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
-import { changedOf } from '../record.ts';
+import { changeShop } from '../setup/change-shop.ts';
 
 /** What the shop says on its care cards of its own accord. */
 export async function getCarePolicy(shop: OpenShop): Promise<CarePolicy> {
@@ -20,12 +19,8 @@ export function editCarePolicy(
   ctx: ShopContext,
   input: ContractInputs['care']['editPolicy'],
 ): Promise<Changed> {
-  return runCommand(ctx, { id: input.commandId, name: 'care.editPolicy' }, async (trx) =>
-    changedOf(
-      await trx.update('shop', 'shop', input.rowVersion, {
-        arrow_grains_per_lb: input.arrowGrainsPerLb,
-        care_terms: input.careTerms,
-      }),
-    ),
-  );
+  return changeShop(ctx, input, 'care.editPolicy', {
+    arrow_grains_per_lb: input.arrowGrainsPerLb,
+    care_terms: input.careTerms,
+  });
 }

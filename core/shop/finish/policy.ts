@@ -2,10 +2,9 @@ import type { Kysely } from 'kysely';
 import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
-import { runCommand } from '../../storage/commands.ts';
 import type { ShopContext } from '../../storage/context.ts';
 import type { Tables } from '../../storage/tables.ts';
-import { changedOf } from '../record.ts';
+import { changeShop } from '../setup/change-shop.ts';
 
 type Policy = ContractOutputs['finish']['policy'];
 
@@ -30,12 +29,8 @@ export function editFinishPolicy(
   ctx: ShopContext,
   input: ContractInputs['finish']['editPolicy'],
 ): Promise<Changed> {
-  return runCommand(ctx, { id: input.commandId, name: 'finish.editPolicy' }, async (trx) =>
-    changedOf(
-      await trx.update('shop', 'shop', input.rowVersion, {
-        rack_slots: input.rackSlots,
-        transfer_efficiency: input.transferPercent / 100,
-      }),
-    ),
-  );
+  return changeShop(ctx, input, 'finish.editPolicy', {
+    rack_slots: input.rackSlots,
+    transfer_efficiency: input.transferPercent / 100,
+  });
 }

@@ -1,9 +1,8 @@
 import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
 import type { Changed } from '../../../shared/fields.ts';
 import type { MarkingRoundLbf } from '../../../shared/inscription.ts';
-import { runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
-import { changedOf } from '../record.ts';
+import { changeShop } from '../setup/change-shop.ts';
 
 /** The step weights are rounded to; the nearest pound where the shop has said nothing it knows. */
 function roundOf(lbf: number): MarkingRoundLbf {
@@ -25,11 +24,7 @@ export function setMarkingPolicy(
   ctx: ShopContext,
   input: ContractInputs['inscriptions']['setPolicy'],
 ): Promise<Changed> {
-  return runCommand(ctx, { id: input.commandId, name: 'inscriptions.setPolicy' }, async (trx) =>
-    changedOf(
-      await trx.update('shop', 'shop', input.rowVersion, {
-        marking_round_lbf: input.markingRoundLbf,
-      }),
-    ),
-  );
+  return changeShop(ctx, input, 'inscriptions.setPolicy', {
+    marking_round_lbf: input.markingRoundLbf,
+  });
 }

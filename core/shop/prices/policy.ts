@@ -1,9 +1,8 @@
 import type { PricePolicy } from '../../../shared/contract/prices.ts';
 import type { ContractInputs } from '../../../shared/contract/types.ts';
 import type { Changed } from '../../../shared/fields.ts';
-import { runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
-import { changedOf } from '../record.ts';
+import { changeShop } from '../setup/change-shop.ts';
 
 /** Tax, deposit and fees as the owner set them. */
 export async function getPricePolicy(shop: OpenShop): Promise<PricePolicy> {
@@ -23,15 +22,11 @@ export function editPricePolicy(
   ctx: ShopContext,
   input: ContractInputs['prices']['editPolicy'],
 ): Promise<Changed> {
-  return runCommand(ctx, { id: input.commandId, name: 'prices.editPolicy' }, async (trx) =>
-    changedOf(
-      await trx.update('shop', 'shop', input.rowVersion, {
-        tax_name: input.taxName,
-        tax_rate_ppm: input.taxRatePpm,
-        deposit_percent: input.depositPercent,
-        rush_fee_cents: input.rushFeeCents,
-        return_freight_cents: input.returnFreightCents,
-      }),
-    ),
-  );
+  return changeShop(ctx, input, 'prices.editPolicy', {
+    tax_name: input.taxName,
+    tax_rate_ppm: input.taxRatePpm,
+    deposit_percent: input.depositPercent,
+    rush_fee_cents: input.rushFeeCents,
+    return_freight_cents: input.returnFreightCents,
+  });
 }

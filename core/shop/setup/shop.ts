@@ -3,12 +3,13 @@ import type { ContractInputs } from '../../../shared/contract/types.ts';
 import { ShopError } from '../../../shared/errors.ts';
 import type { Changed } from '../../../shared/fields.ts';
 import type { WaitingPolicy } from '../../../shared/waiting-policy.ts';
+import { usualTransferPercent } from '../../finish/amount.ts';
 import { runCommand } from '../../storage/commands.ts';
 import type { OpenShop, ShopContext } from '../../storage/context.ts';
 import type { ShopRow } from '../../storage/tables.ts';
 import { addStartingCarriers } from '../carriers/starting-carriers.ts';
-import { changedOf } from '../record.ts';
 import { addressColumns, addressOf } from './address.ts';
+import { changeShop } from './change-shop.ts';
 
 type ShopFields = ContractInputs['setup']['openShop']['shop'];
 
@@ -23,7 +24,7 @@ const untilSet = {
   arrow_grains_per_lb: 9,
   care_terms: '',
   rack_slots: 6,
-  transfer_efficiency: 0.25,
+  transfer_efficiency: usualTransferPercent / 100,
 };
 
 type ShopColumns = Omit<ShopRow, 'id' | 'row_version' | 'is_demo' | keyof typeof untilSet>;
@@ -77,9 +78,7 @@ export function editShop(
   ctx: ShopContext,
   input: ContractInputs['shop']['edit'],
 ): Promise<Changed> {
-  return runCommand(ctx, { id: input.commandId, name: 'shop.edit' }, async (trx) =>
-    changedOf(await trx.update('shop', 'shop', input.rowVersion, shopColumns(input))),
-  );
+  return changeShop(ctx, input, 'shop.edit', shopColumns(input));
 }
 
 /** What only the program itself decides, never a client. */
