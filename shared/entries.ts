@@ -45,7 +45,7 @@ export interface EntryKind {
   /** What the note should hold. */
   hint: string;
   noteRequired: boolean;
-  /** Gate passed before this entry may be written. */
+  /** Gate passed before this entry may be written, or was written while it still could be. */
   step: Gate | null;
   /** Not written as an entry by hand (any more); says where the same is recorded. */
   retired: string | null;
@@ -64,16 +64,19 @@ const kind = (
   retired: null,
 });
 
-const retired = (label: string, where: string): EntryKind => ({
+const retired = (label: string, where: string, step: Gate | null = null): EntryKind => ({
   label,
   hint: where,
   noteRequired: false,
-  step: null,
+  step,
   retired: where,
 });
 
 const unpacking = 'This is recorded at the unpacking table.';
 const bench = 'This is recorded at the weight bench.';
+const finishLog = 'This is recorded in the finish log of the order.';
+const finishRoom = 'This is recorded in the finish room.';
+const lastCoat = 'This is counted from the last coat recorded in the finish room.';
 const finalCheck = 'This is recorded in the final check.';
 const shipping = 'This is recorded with the parcel.';
 
@@ -98,30 +101,22 @@ export const entryKinds: Record<EntryItem, EntryKind> = {
   removal: retired('Bite taken', bench),
   'glass-check': retired('Glass check', bench),
   'tiller-read': retired('Tiller and string track', bench),
-  'last-grit': kind('Last grit', 'Per section, e.g. limbs 320, riser 220.', true),
-  'finish-system': kind('Finish chosen', 'Which finish, which sheet revision.', true),
-  air: kind('Air in the finish room', 'Temperature, humidity, surface above dew point.', true),
+  'last-grit': retired('Last grit', finishLog),
+  'finish-system': retired('Finish chosen', finishLog),
+  air: retired('Air in the finish room', finishRoom),
   'lettering-applied': kind('Lettering applied', 'Where, by whom.', false, 'lettering'),
   'lettering-dry': kind('Lettering dry', 'How it was tried.'),
-  'first-clear': kind('First clear coat', 'Sections, wet film.', false, 'first-clear'),
-  'pot-life': kind('Inside pot life', 'Mixed at, usable until.', true),
-  'lots-in-date': kind('Lots in date', 'Lot numbers of both parts.', true),
-  'recoat-window': kind(
-    'Recoat window or scuff',
-    'Hours since the last coat, or the scuff grit.',
-    true,
-  ),
-  coat: kind('Coat', 'Sections, wet film.', false, 'coat'),
-  'string-and-flex': kind(
-    'Time to string and flex passed',
-    'By the finish sheet; since when.',
-    true,
-  ),
+  'first-clear': retired('First clear coat', finishRoom, 'first-clear'),
+  'pot-life': retired('Inside pot life', finishRoom),
+  'lots-in-date': retired('Lots in date', finishRoom),
+  'recoat-window': retired('Recoat window or scuff', finishRoom),
+  coat: retired('Coat', finishRoom, 'coat'),
+  'string-and-flex': retired('Time to string and flex passed', lastCoat),
   'final-safety': retired('Flexed twenty times and looked over', finalCheck),
   'final-looks': retired('Finish and markings looked over', finalCheck),
   'belongings-back': retired('Belongings back in the box', finalCheck),
   'paid-or-terms': kind('Paid, or terms noted', 'Balance and how.', true),
-  'safe-to-wrap': kind('Safe to wrap', 'By the finish sheet; since when.', true),
+  'safe-to-wrap': retired('Safe to wrap', lastCoat),
   'findings-told': kind(
     'Customer told what was found',
     'When, how, and what was said of each finding.',

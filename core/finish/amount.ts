@@ -9,14 +9,14 @@ export const millilitresPerCubicInch = 2.54 ** 3;
 export const millilitresPerFluidOunce = (231 / 128) * millilitresPerCubicInch;
 
 /**
- * Part of a sprayed finish that reaches slender work, percent: common practice for limbs.
+ * Part of a sprayed finish that reaches slender work, percent, until a shop sets its own: 25, as
+ * counted for air spray of open furniture (Wisconsin Administrative Code NR 440.48, Table 1).
  *
- * Published: 60 to 70 on large surfaces but 20 to 50 on small ones (tests for the South Coast Air
- * Quality Management District, told by R. Joseph, April 2009), 25 for air spray of open furniture
- * (Wisconsin Administrative Code NR 440.48, Table 1). The 65 that rules on spray guns ask for is
- * measured on panels: taken for a limb it mixes half of what is needed.
+ * Measured for the South Coast Air Quality Management District: 60 to 70 on large surfaces but 20
+ * to 50 on small ones (told by R. Joseph, April 2009). The 65 that rules on spray guns ask for is
+ * measured on panels: taken for a limb it mixes less than half of what is needed.
  */
-export const slenderTransferPercent = 30;
+export const usualTransferPercent = 25;
 
 export interface Coating {
   /** Area of everything coated in one session, square inches. */
@@ -24,7 +24,7 @@ export interface Coating {
   /** Wet film of one coat, mil. */
   wetMil: number;
   coats: number;
-  /** What reaches the work, percent; {@link slenderTransferPercent} where nothing is known. */
+  /** What reaches the work, percent; {@link usualTransferPercent} where nothing is known. */
   transferPercent: number;
   /** Left in gun, hose and cup, millilitres. */
   leftInGunMl: number;

@@ -21,13 +21,17 @@ export function minutesBetween(from: string, to: string): number {
   return (instantMs('to', to) - instantMs('from', from)) / msPerMinute;
 }
 
-/** `45 min`, `2 h`, `2 h 30 min`, `3 days`: a span as the finish room says it. */
+/** `45 min`, `2 h`, `2 h 30 min`, `3 days`, `3 days 4 h`: a span as the finish room says it. */
 export function spanText(minutes: number): string {
   const whole = Math.round(minutes);
-  const days = whole / (24 * 60);
-  if (Number.isInteger(days) && days >= 2) return `${days} days`;
-  const hours = Math.floor(whole / 60);
+  // Up to two days people count hours, as sheets do.
+  const days = whole < 48 * 60 ? 0 : Math.floor(whole / (24 * 60));
+  const hours = Math.floor(whole / 60) - days * 24;
   const rest = whole % 60;
-  if (hours === 0) return `${rest} min`;
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+  const parts = [
+    days > 0 ? `${days} days` : '',
+    hours > 0 ? `${hours} h` : '',
+    rest > 0 ? `${rest} min` : '',
+  ].filter((part) => part !== '');
+  return parts.length === 0 ? '0 min' : parts.join(' ');
 }

@@ -49,6 +49,7 @@ import { addFinding, resolveFinding } from '../shop/findings/findings.ts';
 import { listAir, lookAtAir, recordAir, strikeOutAir } from '../shop/finish/air.ts';
 import { discardBatch, listBatches } from '../shop/finish/batches.ts';
 import { chooseFinish } from '../shop/finish/choose.ts';
+import { confirmClock } from '../shop/finish/confirm-clock.ts';
 import { listClocks } from '../shop/finish/list-clocks.ts';
 import { mixBatch } from '../shop/finish/mix.ts';
 import { planMix } from '../shop/finish/mix-plan.ts';
@@ -432,6 +433,7 @@ export const router = os.router({
   },
   clocks: {
     list: os.clocks.list.handler(asSignedOn(listClocks)),
+    confirm: os.clocks.confirm.handler(asSignedOn(confirmClock)),
   },
   find: os.find.handler(({ context, input }) => findAnything(context.signedOn(), input.text)),
 });

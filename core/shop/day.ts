@@ -15,6 +15,17 @@ export function wallTimeOf(instant: string): string {
   return `${dayOf(instant)} ${two(at.getHours())}:${two(at.getMinutes())}`;
 }
 
+/**
+ * The first day on which an instant lies behind from morning to night: what a paper without hours
+ * may promise.
+ */
+export function firstWholeDayFrom(instant: string): string {
+  const day = dayOf(instant);
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number);
+  const begins = new Date(year, month - 1, date).getTime();
+  return Date.parse(instant) === begins ? day : addDays(day, 1);
+}
+
 /** The day so many days later; calendar days, so that no change of the clocks gets in the way. */
 export function addDays(day: string, days: number): string {
   const at = new Date(`${day}T00:00:00Z`);

@@ -118,6 +118,7 @@ const finishes: Record<string, DemoConsumable> = {
       hazards: ['flammable-solvent'],
     },
     lots: [
+      { number: 'R-2115', daysAgo: 91, expiresIn: 100, quantity: 473, cents: 2600 },
       { number: 'R-2231', daysAgo: 68, expiresIn: 160, quantity: 946, cents: 4750 },
       { number: 'R-2307', daysAgo: 20, expiresIn: 330, quantity: 946, cents: 4750 },
     ],
@@ -139,6 +140,7 @@ const finishes: Record<string, DemoConsumable> = {
       note: 'Close the can at once: it draws moisture.',
     },
     lots: [
+      { number: 'H-0803', daysAgo: 91, expiresIn: -40, quantity: 118, cents: 1700 },
       { number: 'H-0917', daysAgo: 68, expiresIn: -12, quantity: 350, cents: 3850 },
       {
         number: 'H-1106',
@@ -163,7 +165,7 @@ const finishes: Record<string, DemoConsumable> = {
       orderQuantity: 946,
       hazards: ['flammable-solvent'],
     },
-    lots: [{ number: 'T-88', daysAgo: 68, expiresIn: 400, quantity: 946, cents: 2850 }],
+    lots: [{ number: 'T-88', daysAgo: 91, expiresIn: 400, quantity: 946, cents: 2850 }],
     weekly: 35,
   },
   oil: {

@@ -10,18 +10,32 @@ import type { Story } from './tell.ts';
 
 type Parts = ContractInputs['finish']['recordSanding']['parts'];
 
-/** The system of the order's finish; null in the days before the shop kept such records. */
-export function systemOf(job: Job): string | null {
-  return job.cast.finishIds.get(job.plan.finish ?? 'two-part') ?? null;
+const finishOf = ({ plan }: Job) => plan.finish ?? 'two-part';
+
+/** The system of the order's finish. */
+function systemOf(job: Job): string {
+  const id = job.cast.finishIds.get(finishOf(job));
+  if (id === undefined) throw new Error(`${job.bow.key}: no sheet of ${finishOf(job)} yet`);
+  return id;
 }
 
-async function grit(job: Job, parts: Parts, number: number, isLast: boolean): Promise<void> {
+/** Of each grit over each face, where the bow is brought to a weight: then they are counted. */
+const strokesOf: Record<number, number> = { 120: 60, 180: 80, 220: 50, 240: 60, 320: 60 };
+
+interface Sanded {
+  parts: Parts;
+  number: number;
+  isLast: boolean;
+  strokes?: number | null;
+}
+
+async function grit(job: Job, { parts, number, isLast, strokes = null }: Sanded): Promise<void> {
   await recordGrit(job.as('bench'), {
     ...job.command(),
     orderId: job.orderId,
     parts,
     grit: { grit: number, scale: 'P' },
-    strokes: null,
+    strokes,
     wiped: true,
     isLast,
     note: '',
@@ -39,19 +53,21 @@ export async function sandDown(job: Job): Promise<void> {
   ];
   const sequence = wood ? [120, 180, 220] : [180, 240, 320];
   for (const [at, number] of sequence.entries()) {
-    await grit(job, limbs, number, at === sequence.length - 1);
+    const strokes = job.card === null ? null : (strokesOf[number] ?? null);
+    const isLast = at === sequence.length - 1;
+    await grit(job, { parts: limbs, number, isLast, strokes });
   }
   if (job.plan.limbsOnly !== undefined) return;
   const riser: Parts = [{ section: 'riser', substrate: 'wood' }];
-  await grit(job, riser, 150, false);
-  await grit(job, riser, 220, true);
+  await grit(job, { parts: riser, number: 150, isLast: false });
+  await grit(job, { parts: riser, number: 220, isLast: true });
 }
 
-export async function choose(job: Job, finishSystemId: string): Promise<void> {
+export async function choose(job: Job): Promise<void> {
   await chooseFinish(job.as('owner'), {
     ...job.command(),
     orderId: job.orderId,
-    finishSystemId,
+    finishSystemId: systemOf(job),
     rowVersion: null,
   });
 }
@@ -69,7 +85,7 @@ export async function readAir(job: Job): Promise<void> {
 
 /** Mixed for this bow; null for what is used as it comes. */
 async function mixed(job: Job, finishSystemId: string): Promise<string | null> {
-  if ((job.plan.finish ?? 'two-part') !== 'two-part') return null;
+  if (finishOf(job) !== 'two-part') return null;
   const result = await mixBatch(job.as('bench'), {
     ...job.command(),
     finishSystemId,
@@ -120,12 +136,11 @@ export async function* coating(
   which: 'first' | 'second',
 ): Story {
   const systemId = systemOf(job);
-  if (systemId === null) return;
   yield job.at(at.daysAgo, at.hour);
   await readAir(job);
   const batchId = await mixed(job, systemId);
   yield job.at(at.daysAgo, at.hour + 0.4);
-  const oil = job.plan.finish === 'oil';
+  const oil = finishOf(job) === 'oil';
   const lettered = job.plan.services.includes('re-mark');
   const usual = oil ? 'oil' : which === 'first' && lettered ? 'first-clear' : 'clear';
   await coat(job, systemId, batchId, usual, which === 'second');

@@ -5,8 +5,8 @@ import { demoStores } from '../cast/stores.ts';
 import type { Chronicle } from './chronicle.ts';
 import type { Story } from './tell.ts';
 
-/** Working days before today that the sheets were copied: what was finished before is told in words. */
-const copiedDaysAgo = 66;
+/** Working days before today that the sheets were copied; what is issued from a shelf needs one. */
+const copiedDaysAgo: Record<DemoFinish, number> = { 'one-part': 155, 'two-part': 91, oil: 91 };
 
 /** The shelf each finish is issued from; what the shop keeps no stock of has none. */
 const shelves: Record<DemoFinish, { resin?: string; hardener?: string; thinner?: string }> = {
@@ -33,9 +33,11 @@ export async function* finishSystemsStory(
   chronicle: Chronicle,
   finishIds: Map<DemoFinish, string>,
 ): Story {
-  yield chronicle.workday(copiedDaysAgo, 9.2);
-  for (const [key, sheet] of Object.entries<FinishSheetFields>(demoSheets)) {
-    const finish = key as DemoFinish;
+  const sheets = Object.entries<FinishSheetFields>(demoSheets)
+    .map(([key, sheet]) => ({ finish: key as DemoFinish, sheet }))
+    .toSorted((a, b) => copiedDaysAgo[b.finish] - copiedDaysAgo[a.finish]);
+  for (const { finish, sheet } of sheets) {
+    yield chronicle.workday(copiedDaysAgo[finish], 9.2);
     const { resin, hardener, thinner } = shelves[finish];
     const { id } = await addFinishSystem(chronicle.as('owner'), {
       commandId: chronicle.newId(),

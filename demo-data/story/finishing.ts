@@ -1,11 +1,11 @@
 import { setInscription } from '../../core/shop/orders/orders.ts';
 import { weightAtDraw } from '../../shared/measure.ts';
 import type { AtTheCard } from './by-the-card.ts';
-import { choose, coating, readAir, sandDown, systemOf } from './coating.ts';
+import { choose, coating, readAir, sandDown } from './coating.ts';
 import { answer, ask } from './consent.ts';
 import { undershot } from './detours.ts';
 import type { Job } from './job.ts';
-import { finishes, weighingDraw } from './plan.ts';
+import { weighingDraw } from './plan.ts';
 import type { Story } from './tell.ts';
 import { weigh } from './weigh.ts';
 
@@ -14,14 +14,7 @@ export async function* sanding(job: Job, daysAgo: number, isLast: boolean): Stor
   yield job.at(daysAgo, 9.4);
   await job.move('strip-sand');
   yield job.at(daysAgo, 14.1);
-  const wood = job.bow.fields.construction === 'all-wood';
-  if (systemOf(job) !== null) await sandDown(job);
-  else {
-    await job.note(
-      'last-grit',
-      wood ? 'Limbs 220, riser 180, lengthwise.' : 'Limbs 320, riser 220, lengthwise.',
-    );
-  }
+  await sandDown(job);
   if (job.card !== null) yield* sandByTheCard(job, job.card, daysAgo);
   else if (isLast && job.plan.weights?.sanded !== undefined) await weighSanded(job);
 }
@@ -72,28 +65,12 @@ async function* lettering(job: Job, daysAgo: number): Story {
   await job.note('lettering-dry', 'Dry to a clean fingertip.');
 }
 
-/** As coats were noted before they were records. */
-async function coatsInWords(job: Job): Promise<void> {
-  const twoPart = (job.plan.finish ?? 'two-part') === 'two-part';
-  await job.note(
-    'pot-life',
-    twoPart ? 'Mixed at 3:40 pm, usable until 7:40 pm.' : 'One part: no pot life.',
-  );
-  await job.note('lots-in-date', twoPart ? 'Resin lot 2207, hardener lot 118.' : 'Lot 3116.');
-  await job.note('recoat-window', 'Scuffed with 400 between coats.');
-  await job.note('first-clear', 'Limbs and riser, 3 mil wet.');
-  await job.note('coat', 'Second coat, limbs and riser, 3 mil wet.');
-}
-
 /** The finish chosen and the air read, or let pass by the owner of the shop with a reason. */
 export async function enterFinish(job: Job): Promise<void> {
-  const { finish = 'two-part', airNotRead } = job.plan;
-  const systemId = systemOf(job);
-  if (systemId === null) await job.note('finish-system', finishes[finish], 'owner');
-  else await choose(job, systemId);
+  const { airNotRead } = job.plan;
+  await choose(job);
   if (airNotRead === undefined) {
-    if (systemId !== null) await readAir(job);
-    else await job.note('air', '70 F, 48 % humidity, surface 14 F above the dew point.');
+    await readAir(job);
     await job.move('finish');
   } else await job.move('finish', 'owner', { override: { reason: airNotRead } });
 }
@@ -103,11 +80,7 @@ export async function* finishing(job: Job, daysAgo: number): Story {
   yield job.at(daysAgo, 8.5);
   await enterFinish(job);
   if (job.plan.services.includes('re-mark')) yield* lettering(job, daysAgo);
-  if (systemOf(job) !== null) yield* coating(job, { daysAgo, hour: 16 }, 'first');
-  else {
-    yield job.at(daysAgo, 16.2);
-    await coatsInWords(job);
-  }
+  yield* coating(job, { daysAgo, hour: 16 }, 'first');
 }
 
 export async function* curing(job: Job, daysAgo: number): Story {

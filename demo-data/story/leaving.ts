@@ -18,10 +18,6 @@ const notes: Partial<Record<Check['item'], string>> = {
 /** Flexed, looked at and weighed by the owner of the shop. */
 export async function* checking(job: Job, daysAgo: number, isComplete: boolean): Story {
   yield job.at(daysAgo, 10.1);
-  const order = await job.order();
-  if (order.card.route.includes('finish') && order.finish.lastCoatAt === null) {
-    await job.note('string-and-flex', 'Seven days at 70 F by the sheet; passed.');
-  }
   await job.move('final-check', 'owner');
   if (!isComplete) return;
   yield job.at(daysAgo, 14.6);
@@ -90,8 +86,6 @@ export async function* packing(job: Job, daysAgo: number): Story {
     });
   }
   await job.note('paid-or-terms', termsOf(job, order.card.goingHome !== null), 'office');
-  const coated = order.entries.some(({ item }) => item === 'coat' || item === 'first-clear');
-  if (coated) await job.note('safe-to-wrap', 'Past the wrap time of the sheet; paper, no film.');
   if (order.card.goingHome === null) await job.move('packed', 'office');
 }
 

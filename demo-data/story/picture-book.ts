@@ -9,11 +9,20 @@ const ahead = 2;
 export class PictureBook {
   readonly #drawn = new Map<string, Promise<Buffer>>();
 
-  /** Never rejects here: whoever takes the picture is told. */
-  async prepare(wanted: readonly (readonly [Subject, DemoBow])[]): Promise<void> {
+  /**
+   * Never rejects here: whoever takes the picture is told.
+   * @param signal ends it: what is not begun by then is drawn when it is taken.
+   */
+  async prepare(
+    wanted: readonly (readonly [Subject, DemoBow])[],
+    signal: AbortSignal,
+  ): Promise<void> {
     const queue = wanted.values();
     const draw = async () => {
-      for (const [subject, bow] of queue) await this.take(subject, bow).catch(() => {});
+      for (const [subject, bow] of queue) {
+        if (signal.aborted) return;
+        await this.take(subject, bow).catch(() => {});
+      }
     };
     await Promise.all(Array.from({ length: ahead }, draw));
   }

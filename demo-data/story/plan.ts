@@ -1,5 +1,6 @@
 import type { BowFields } from '../../shared/contract/bows.ts';
 import type { Service } from '../../shared/stages.ts';
+import type { DemoFinish } from '../cast/finishes.ts';
 import type { Subject } from '../pictures/pictures.ts';
 import type { Job } from './job.ts';
 import type { Story } from './tell.ts';
@@ -71,18 +72,12 @@ export interface Plan {
   airNotRead?: string;
   /** The box is open, and nobody has looked the bow over yet. */
   justOpened?: true;
-  finish?: keyof typeof finishes;
+  /** Two-part where nothing else is said. */
+  finish?: DemoFinish;
   inscription?: string;
   /** What else happened, after the part of that name. */
   also?: Partial<Record<Moment, (job: Job) => Story>>;
 }
-
-/** Finishes the shop uses: generic, none of a maker's. */
-export const finishes = {
-  'two-part': 'Two-part satin clear, sheet revision 3',
-  'one-part': 'One-part satin polyurethane, sheet revision 7',
-  oil: 'Hand-rubbed oil, four coats, sheet revision 2',
-} as const;
 
 /** All that a draw length may be, given what the bow bears. */
 export function weighingDraw(plan: Plan, bow: BowFields): number {

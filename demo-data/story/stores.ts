@@ -9,7 +9,9 @@ import type { Chronicle } from './chronicle.ts';
 import type { Story } from './tell.ts';
 
 /** Working days before today that the stores were written down, and that this story ends. */
-const [begins, ends] = [70, 2];
+const [begins, ends] = [92, 2];
+/** Working days before today from which the week's use was booked, not the batches alone. */
+const bookedFrom = 70;
 const week = 5;
 
 type Kept = DemoConsumable & { id: string };
@@ -114,12 +116,12 @@ function deliveries(chronicle: Chronicle, kept: readonly Kept[]): Step[] {
 }
 
 function weeklyUse(chronicle: Chronicle, kept: readonly Kept[]): Step[] {
-  const weeks = Array.from({ length: Math.floor((begins - ends) / week) }, (_, index) => index);
+  const weeks = Array.from({ length: Math.floor((bookedFrom - ends) / week) }, (_, index) => index);
   return weeks.flatMap((at) =>
     kept
       .filter(({ weekly }) => weekly !== undefined)
       .map((each, index) => ({
-        daysAgo: begins - 1 - at * week,
+        daysAgo: bookedFrom - 1 - at * week,
         hour: 14 + index / 20,
         act: () => take(chronicle, each, at + index),
       })),

@@ -1,7 +1,7 @@
 import { id, instant, line } from '../fields.ts';
 import { clockKind } from '../finish.ts';
 import { z } from '../zod.ts';
-import { nothing, query } from './base.ts';
+import { command, commandInput, nothing, ownerOnly, query } from './base.ts';
 
 /** A time that runs by itself in the finish room, from stored records only. */
 export const clock = z.object({
@@ -29,4 +29,11 @@ export const clocks = {
     .output(
       z.object({ now: instant, clocks: z.array(clock).max(1000), trouble: line(500).nullable() }),
     ),
+  /**
+   * The clock of the computer is right, though records lie after it: it once ran ahead. Times count
+   * again from here on. CONFLICT where nothing is wrong with the clock.
+   */
+  confirm: command(ownerOnly)
+    .input(commandInput({}))
+    .output(z.object({ confirmedAt: instant })),
 };

@@ -149,7 +149,6 @@ const mixPlan = z.object({
   /** Minutes after mixing; null for what has no pot life. */
   usableFromMin: number.nullable(),
   usableUntilMin: number.nullable(),
-  cautions: sentences,
   /** Why it cannot be mixed; empty where it can. */
   troubles: sentences,
 });
@@ -244,7 +243,6 @@ const sessionLook = z.object({
   wetMil: number.nullable(),
   dryMil: number.nullable(),
   slots: z.object({ used: z.int(), wanted: z.int(), all: z.int() }),
-  cautions: sentences,
 });
 export type SessionLook = z.infer<typeof sessionLook>;
 

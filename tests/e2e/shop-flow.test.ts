@@ -1,6 +1,10 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { decode, pagesOf, textOf } from '../core/papers/read-back.ts';
 import { BenchDriver } from './bench-driver.ts';
+import { dayMs } from './finish-behind.ts';
+import { FinishLogDriver } from './finish-log-driver.ts';
+import { FinishRoomDriver } from './finish-room-driver.ts';
+import { FinishSheetDriver } from './finish-sheet-driver.ts';
 import { bowBox, LeavingDriver } from './leaving-driver.ts';
 import { OrderDriver } from './order-driver.ts';
 import { type Page, expect as see } from './page.ts';
@@ -71,6 +75,17 @@ describe('a request becomes a shipped parcel', () => {
     await checking.getByRole('button', { name: 'Save the check' }).click();
     await see(checking).toBeHidden();
     await session.accessible('settings');
+  });
+
+  test('the oil it uses is copied from its data sheet, with no stores to keep it in', async () => {
+    const { page } = session;
+    await page.goto(session.at('settings?tab=finishes'));
+    await page.getByRole('button', { name: 'Add a finish' }).click();
+    const sheet = new FinishSheetDriver(page);
+    await sheet.copyOil();
+    await sheet.add();
+    await sheet.isAdded();
+    await see(page.getByRole('article', { name: 'Rubbing oil' })).toContainText('Hand-rubbed oil');
   });
 
   test('a request is typed at Intake, kept through a power cut, and taken in', async () => {
@@ -164,11 +179,16 @@ describe('a request becomes a shipped parcel', () => {
     await order.move('Strip & sand');
     await order.standsIn('Strip & sand');
     await order.weigh('weighing after sanding', 45.3);
-    const bench = new BenchDriver(page);
-    await bench.noted('Last grit', 'limbs 320, riser 220');
-    await bench.noted('Finish chosen', 'shop two-part, sheet revision 3');
-    await bench.noted('Air in the finish room', '70 F, 45 %, surface 68 F');
-    await order.gone('Last grit');
+    const finish = new FinishLogDriver(page);
+    await order.follow('Last grit not recorded');
+    await finish.sandLimbs(220);
+    await order.gone('Last grit not recorded');
+    await order.follow('No finish chosen');
+    await finish.choose('Rubbing oil');
+    await order.gone('No finish chosen');
+    await order.follow('Air not read');
+    await finish.readAir();
+    await order.gone('Air not read');
     await order.move('Finish');
     await order.standsIn('Finish');
   });
@@ -187,8 +207,23 @@ describe('a request becomes a shipped parcel', () => {
     await page.getByRole('button', { name: 'Save the lines' }).click();
     await see(lines).toContainText('45# @ 28"');
     await order.ask('Marking approval');
-    await bench.write('Lettering applied');
-    await see(bench.entry).toBeHidden();
+    await bench.noted('Lettering applied', '');
+    await bench.noted('Lettering dry', 'thumb leaves no mark');
+  });
+
+  test('it is oiled in the finish room, written down when the days of its sheet are up', async () => {
+    const { page } = session;
+    const finish = new FinishLogDriver(page);
+    await finish.section.getByRole('link', { name: 'Mix and coat in the finish room' }).click();
+    const room = new FinishRoomDriver(page);
+    await room.typeAir({ airF: 70, humidity: 45, surfaceF: 68 });
+    await room.earlier('Read the air', 5 * dayMs);
+    await room.recordAir();
+    await room.typeCoat(/^Rubbing oil/, ['26-0001'], 5 * dayMs);
+    await see(room.form('Coat bows').getByRole('radio', { name: 'Coat of oil' })).toBeChecked();
+    await room.recordCoat();
+    await page.getByRole('link', { name: '26-0001' }).first().click();
+    await see(finish.section.getByRole('list', { name: 'Coats' })).toContainText('Coat of oil');
   });
 
   test('it cures and passes the final check, its belongings back in the box', async () => {
@@ -197,8 +232,6 @@ describe('a request becomes a shipped parcel', () => {
     const leaving = new LeavingDriver(page);
     await order.move('Cure');
     await order.standsIn('Cure');
-    const bench = new BenchDriver(page);
-    await bench.noted('Time to string and flex passed', 'since Tuesday by the sheet');
     await order.move('Final check');
     await order.standsIn('Final check');
     await order.follow('Weighed at the marked draw');
@@ -208,7 +241,6 @@ describe('a request becomes a shipped parcel', () => {
     await leaving.allInOrder();
     await leaving.backInTheBox('String', 'Sock');
     await order.record('Not paid', 'paid by card');
-    await bench.noted('Safe to wrap', 'since Friday by the sheet');
     await order.move('Packed');
     await order.standsIn('Packed');
   });

@@ -1,6 +1,9 @@
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import type { Client } from '../support/doors.ts';
 import { BenchDriver } from './bench-driver.ts';
+import { dayMs, hourMs, minuteMs, twoPartBehind } from './finish-behind.ts';
+import { FinishLogDriver } from './finish-log-driver.ts';
+import { FinishRoomDriver } from './finish-room-driver.ts';
 import { LeavingDriver } from './leaving-driver.ts';
 import { openShop, takeIn } from './open-shop.ts';
 import { OrderDriver } from './order-driver.ts';
@@ -10,11 +13,13 @@ import { Session } from './session.ts';
 let session: Session;
 let client: Client;
 let id: string;
+let number: string;
 
 beforeAll(async () => {
   session = await Session.open();
   client = await openShop(session);
-  ({ id } = await takeIn(client, {
+  await twoPartBehind(client);
+  ({ id, number } = await takeIn(client, {
     order: { services: ['strip-refinish', 're-mark'], targetWeightLbf: null, targetDrawIn: null },
   }));
   await session.page.goto(session.at(`orders/${id}`));
@@ -30,6 +35,12 @@ afterAll(async () => {
 
 const order = () => new OrderDriver(session.page);
 const bench = () => new BenchDriver(session.page);
+const finish = () => new FinishLogDriver(session.page);
+
+async function inTheFinishRoom(): Promise<FinishRoomDriver> {
+  await session.page.goto(session.at('finish-room'));
+  return new FinishRoomDriver(session.page);
+}
 
 /** Writes or changes the lines in their own section. */
 async function writeLines(lines: string): Promise<void> {
@@ -79,9 +90,13 @@ test('it is weighed before anything is taken off, and again after sanding', asyn
   await order().standsIn('Strip & sand');
   await order().weigh('No weighing after sanding', 50.6);
   await see(weight).toContainText('50.6# @ 28"');
-  await bench().noted('Last grit', 'limbs 320, riser 220');
-  await bench().noted('Finish chosen', 'shop two-part, sheet revision 3');
-  await bench().noted('Air in the finish room', '70 F, 45 %, surface 68 F');
+  await order().follow('Last grit not recorded');
+  await finish().sandLimbs(320);
+  await order().follow('No finish chosen');
+  await finish().choose('Satin top coat');
+  await order().follow('Air not read');
+  await finish().readAir();
+  await order().gone('Air not read');
   await order().move('Finish');
   await order().standsIn('Finish');
 });
@@ -106,20 +121,48 @@ test('the old weight may not be lettered; the weight after sanding may, once app
   await see(bench().entry).toBeHidden();
 });
 
-test('it is coated over dry lettering, cures and passes the final check', async () => {
-  for (const [label, words] of [
-    ['Lettering dry', 'thumb leaves no mark'],
-    ['Inside pot life', 'mixed 9:10, usable until 11:10'],
-    ['Lots in date', 'A 2231, B 2230'],
-    ['Recoat window or scuff', 'scuffed 400'],
-    ['First clear coat', 'limbs and riser, 3 mil wet'],
-  ] as const) {
-    await bench().write(label, words);
-    await see(bench().entry).toBeHidden();
-  }
+test('no clear coat goes over lettering that is not noted as dry', async () => {
+  const room = await inTheFinishRoom();
+  await room.typeAir({ airF: 70, humidity: 45, surfaceF: 68 });
+  await room.earlier('Read the air', 5 * dayMs);
+  await room.recordAir();
+  await room.typeMix(60);
+  await room.earlier('Mix a batch', 5 * dayMs - 30 * minuteMs);
+  await room.mix();
+  await room.typeCoat(/Usable for 1 h 30 min/, [number], 5 * dayMs - hourMs);
+  const against = room.form('Coat bows').getByRole('alert');
+  await see(against).toContainText('Lettering not noted as dry.');
+  await against.getByRole('link', { name: number }).click();
+  await bench().entry.getByLabel('Note').fill('thumb leaves no mark');
+  await bench().entry.getByRole('button', { name: 'Record', exact: true }).click();
+  await see(bench().entry).toBeHidden();
+});
+
+test('a bow that went on without its coat on record is led back for it', async () => {
+  const { page } = session;
   await order().move('Cure');
   await order().standsIn('Cure');
-  await bench().noted('Time to string and flex passed', 'since Tuesday by the sheet');
+  await order().follow('No coat recorded in the finish room');
+  await see(finish().section).toContainText('Move the bow back to Finish');
+  await session.accessible('a coat that is missed');
+  await order().next.getByRole('button', { name: 'Move to...' }).click();
+  await page.getByRole('menuitem', { name: 'Back to Finish' }).click();
+  await page.getByLabel('Why does the order go back?').fill('its coat was not written down');
+  await page.getByRole('button', { name: 'Move back to Finish' }).click();
+  await order().standsIn('Finish');
+});
+
+test('it is coated over dry lettering, cures and passes the final check', async () => {
+  const { page } = session;
+  const room = await inTheFinishRoom();
+  await room.typeCoat(/Usable for 1 h 30 min/, [number], 5 * dayMs - hourMs);
+  const form = room.form('Coat bows');
+  await form.getByRole('radio', { name: 'First clear coat over the lettering' }).check();
+  await see(form.getByRole('alert')).toHaveCount(0);
+  await room.recordCoat();
+  await page.getByRole('link', { name: number }).first().click();
+  await order().move('Cure');
+  await order().standsIn('Cure');
   await order().move('Final check');
   await order().standsIn('Final check');
   const leaving = new LeavingDriver(session.page);
@@ -130,7 +173,6 @@ test('it is coated over dry lettering, cures and passes the final check', async 
   await leaving.allInOrder();
   await see(leaving.check).toContainText('Nothing came along.');
   await order().record('Not paid', 'paid in cash');
-  await bench().noted('Safe to wrap', 'since Friday by the sheet');
   await order().move('Packed');
   await order().standsIn('Packed');
 });

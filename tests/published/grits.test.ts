@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { type GritTableId, gritTables } from '../../core/finish/abrasive-tables.ts';
 import { type Abrasive, abrasive, nearestOn } from '../../core/finish/grit.ts';
-import { sequenceTroubles } from '../../core/finish/grit-sequence.ts';
+import {
+  lastGritTroubles,
+  type Substrate,
+  sandingAdvice,
+  sequenceTroubles,
+} from '../../core/finish/grit-sequence.ts';
 import type { Grit } from '../../shared/grit.ts';
 
 const p = (grit: number): Grit => ({ grit, scale: 'P' });
@@ -94,8 +99,31 @@ describe('the same number on both scales', () => {
     expect(nearestOn('P', abrasive(cami(320)))).toMatchObject(p(400));
   });
 
-  test('the nearest CAMI grit to P320 is 280', () => {
+  test('the nearest CAMI grit to P320 is 280, never 320', () => {
     expect(nearestOn('CAMI', abrasive(p(320)))).toMatchObject(cami(280));
+    const away = (table: 'reprint' | 'chart') =>
+      coarserBy(abrasive(p(320)), abrasive(cami(320), table));
+    for (const table of ['reprint', 'chart'] as const) {
+      expect(away(table)).toBeGreaterThan(coarserBy(abrasive(p(320)), abrasive(cami(280))));
+    }
+  });
+
+  test('macrogrits to P220, microgrits from P240: up to there the scales go side by side', () => {
+    // The boundary as printed in the reprint, the dictionary and a maker's table of equivalences.
+    const both = gritTables
+      .filter(({ id, scale }) => id === 'reprint' && scale === 'CAMI')
+      .flatMap(({ micrometres }) => [...micrometres.keys()]);
+    const nearestNumber = (grit: number) => nearestOn('P', abrasive(cami(grit), 'reprint')).grit;
+    // CAMI 100 as reprinted, 140 micrometres, lies between P100 and P120.
+    const macro = both.filter((grit) => grit <= 220 && grit !== 100);
+    expect(macro).toEqual([60, 80, 120, 150, 180, 220]);
+    expect(macro.map(nearestNumber)).toEqual(macro);
+    const micro = both.filter((grit) => grit >= 240);
+    expect(micro).toEqual([240, 320, 360, 400, 500, 600]);
+    for (const grit of micro) expect(nearestNumber(grit)).toBeGreaterThan(grit);
+    // 68 micrometres and more, 58.4 and less, as a household reference prints the two groups.
+    expect(size(p(220))).toBe(68);
+    expect(Math.abs(size(p(240)) - 58.4)).toBeLessThan(0.11);
   });
 
   test.each([
@@ -107,7 +135,15 @@ describe('the same number on both scales', () => {
     [600, 1200],
     [1000, 2000],
   ])('CAMI %i is nearest to P%i, as the prints set it', (american, european) => {
+    // On one row of the reprint or the chart, or within about a twentieth of each other.
     expect(nearestOn('P', abrasive(cami(american)))).toMatchObject(p(european));
+    const apart = Math.abs(Math.log(size(cami(american)) / size(p(european))));
+    expect(apart).toBeLessThan(Math.log(1.06));
+  });
+
+  test('CAMI 800 is printed as P1500, but without its size: it is in no table and not guessed', () => {
+    expect(() => abrasive(cami(800))).toThrow('CAMI 800 is in no grit table.');
+    expect(size(p(1500))).toBe(13);
   });
 
   test('CAMI 500 is P1000 by the chart, and between P800 and P1000 by the reprint', () => {
@@ -116,10 +152,19 @@ describe('the same number on both scales', () => {
     expect(size(cami(500), 'reprint')).toBeLessThan(size(p(800)));
   });
 
-  test('printed wrongly: CAMI 240 as P240, and CAMI 600 as P600', () => {
-    // A popular guide to the numbers; a public converter that maps the scales 1 to 1.
+  test('printed wrongly: CAMI 240 as P240, a CAMI 440 as P600', () => {
+    // A popular guide to the numbers. CAMI 240 is 53 micrometres: P280 is 52.2, P240 58.5.
     expect(nearestOn('P', abrasive(cami(240)))).not.toMatchObject(p(240));
+    // No table has a CAMI 440; P600 lies between CAMI 360 and 400.
+    expect(() => abrasive(cami(440))).toThrow('is in no grit table');
+    expect(size(cami(360))).toBeGreaterThan(size(p(600)));
+    expect(size(cami(400))).toBeLessThan(size(p(600)));
+  });
+
+  test('printed wrongly: one number for both scales, 600 as P600 of 25.8 micrometres', () => {
+    // A public converter that maps the scales 1 to 1; wrong above 220.
     expect(coarserBy(abrasive(p(600)), abrasive(cami(600)))).toBeGreaterThan(1.5);
+    expect(nearestOn('P', abrasive(cami(600)))).toMatchObject(p(1200));
   });
 
   test('P600 is coarser than CAMI 400, in every print', () => {
@@ -127,6 +172,12 @@ describe('the same number on both scales', () => {
     expect(size(p(600))).toBeGreaterThan(size(cami(400), 'chart'));
     expect(sequenceTroubles([abrasive(cami(400)), abrasive(p(600))])).toHaveLength(1);
     expect(sequenceTroubles([abrasive(p(600)), abrasive(cami(400))])).toEqual([]);
+  });
+
+  test('P36 is coarser than CAMI 36, 538 to 535', () => {
+    // Both from the dictionary of sizes; another print has 530 for the American one.
+    expect(size(p(36))).toBe(538);
+    expect(size(cami(36))).toBe(535);
   });
 
   test('which of P60 and CAMI 60 is coarser turns with the print', () => {
@@ -145,5 +196,48 @@ describe('steps', () => {
     [80, 180, 2.45],
   ])('P%i to P%i is %f to 1', (from, to, ratio) => {
     expect(coarserBy(abrasive(p(from)), abrasive(p(to)))).toBeCloseTo(ratio, 2);
+  });
+
+  test('between 50 and 120 one grit may be skipped, not two', () => {
+    // An abrasives trade column, July 2009, and a trade page. No standard has a rule: advice only.
+    expect(sequenceTroubles([abrasive(p(60)), abrasive(p(100))])).toEqual([]);
+    expect(sequenceTroubles([abrasive(p(60)), abrasive(p(120))])).toHaveLength(1);
+    expect(sequenceTroubles([abrasive(p(50)), abrasive(p(80))])).toEqual([]);
+    expect(sequenceTroubles([abrasive(p(50)), abrasive(p(100))])).toHaveLength(1);
+  });
+});
+
+describe('last grit before finish, by what is sanded', () => {
+  const suits = (substrate: Substrate, grit: Grit) =>
+    lastGritTroubles(substrate, abrasive(grit)).length === 0;
+
+  test('bare wood: 180 or 220, and not finer than 220 under a film', () => {
+    // "Sanding 101", a timber yard's page: not over 220 under varnish or lacquer; an abrasives
+    // trade column, July 2009: 180 or 220, finer burnishes.
+    expect(sandingAdvice.wood.last).toEqual({ coarsest: p(180), finest: p(220) });
+    for (const grit of [180, 220]) {
+      expect(suits('wood', p(grit))).toBe(true);
+      expect(suits('wood', cami(grit))).toBe(true);
+    }
+    for (const grit of [240, 280, 320]) expect(suits('wood', p(grit))).toBe(false);
+  });
+
+  test('the dissent, 150 enough for most finishes, is told as coarse, not as wrong paper', () => {
+    // "Taking Sanding Seriously", a woodworking knowledge base.
+    expect(lastGritTroubles('wood', abrasive(p(150)))).toEqual([
+      'P150 (100 µm) is coarse for wood before finish: end with P180 to P220.',
+    ]);
+    expect(sandingAdvice.wood.source).toContain('one dissent holds 150 enough');
+  });
+
+  test('fibre-glass before a top coat: start at 180 to 200, finish at 320', () => {
+    // A coating maker's manual for composites; plans for composite aircraft list 220 and 320 last.
+    const { sequence } = sandingAdvice.glass;
+    const [first, last] = [sequence[0], sequence.at(-1)].map((grit) => grit?.grit ?? 0);
+    expect(first).toBeGreaterThanOrEqual(180);
+    expect(first).toBeLessThanOrEqual(200);
+    expect(last).toBe(320);
+    expect(suits('glass', p(320))).toBe(true);
+    for (const grit of [180, 220]) expect(suits('glass', p(grit))).toBe(false);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { recoat } from '../../core/finish/recoat.ts';
 import { type RecoatBand, spansAt } from '../../core/finish/recoat-window.ts';
+import { heldForMin, readEveryMin } from '../../core/finish/surface-log.ts';
 
 /**
  * UFGS 09971, table of recoat windows, polyurethane over polyurethane: F, C, hours. An over-aged
@@ -59,12 +60,38 @@ describe('UFGS 09971, polyurethane over polyurethane', () => {
     });
   });
 
+  test('a warm hour counts for the whole wait, at whatever time between the coats it was', () => {
+    // The rule asks for the highest temperature held for an hour "at any time", not for the latest.
+    const early = halfHourly(65, 85, 85, 85, ...Array<number>(12).fill(65));
+    const late = halfHourly(...Array<number>(10).fill(65), 85, 85, 85, 65);
+    for (const log of [early, late]) {
+      const answer = recoat(bands, coatedAt, log, hoursLater(log.length / 2));
+      expect(answer).toMatchObject({ heldF: 85, state: 'open' });
+    }
+    // The warm line also ends earlier: after 36 h, where the cool one goes on to 48.
+    expect(recoat(bands, coatedAt, early, hoursLater(37)).state).toBe('scuff');
+    const cool = halfHourly(65, 65, 65);
+    expect(recoat(bands, coatedAt, cool, hoursLater(37)).state).toBe('open');
+  });
+
+  test('the surface is read each hour, each half hour above 38 C (100 F), and an hour must hold', () => {
+    expect(heldForMin).toBe(60);
+    expect([60, 100, 100.5, 120].map(readEveryMin)).toEqual([60, 60, 30, 30]);
+    const hourly = [0, 1, 2].map((hour) => ({ at: hoursLater(hour), surfaceF: 105 }));
+    expect(recoat(bands, coatedAt, hourly, hoursLater(2)).doubts).toHaveLength(1);
+    expect(recoat(bands, coatedAt, halfHourly(105, 105, 105), hoursLater(1)).doubts).toEqual([]);
+  });
+
   test('70.5 F lies between two printed lines: the later opening and the earlier end count', () => {
     expect(bands.some((band) => band.fromF <= 70.5 && 70.5 <= band.toF)).toBe(false);
     expect(spansAt(bands, 70.5)).toEqual([
       { fromH: 8, toH: 48, scuff: false },
       { fromH: 48, toH: null, scuff: true },
     ]);
+    // Rounded up into the line 71-80 it would open at 6 h: at 7 h it does not.
+    const at = (hours: number) =>
+      recoat(bands, coatedAt, [{ at: coatedAt, surfaceF: 70.5 }], hoursLater(hours)).state;
+    expect([at(7), at(8), at(48), at(48.1)]).toEqual(['before', 'open', 'open', 'scuff']);
     // 80.5 F, where both ends differ: 6 h of the cool line, 36 h of the warm one.
     expect(spansAt(bands, 80.5)?.[0]).toEqual({ fromH: 6, toH: 36, scuff: false });
   });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { firstExpiredFirstOut, type Lot } from '../../core/schedule/issue.ts';
+import { firstExpiredFirstOut, issueTwoPart, type Lot } from '../../core/schedule/issue.ts';
 import { orderQuantity, yearlyCost } from '../../core/schedule/order-quantity.ts';
 import { reorderPoint, safetyStock, safetyZ } from '../../core/schedule/reorder.ts';
 
@@ -31,6 +31,26 @@ describe('reorder point and safety stock', () => {
     const flow = { ...steady, use: 100, useSpread: 40, wait: 9 };
     expect(safetyStock(flow, safetyZ[5])).toBeCloseTo(198, 10);
     expect(safetyStock(flow, 4.13)).toBeCloseTo(495.6, 10);
+    expect(Math.ceil(safetyStock(flow, 4.13))).toBe(496);
+  });
+
+  test('both spreads at once: sqrt(wait x useSpread^2 + use^2 x waitSpread^2), from memory', () => {
+    // The printed formula is garbled; with one spread 0 it must give the printed examples above.
+    const flow = { use: 60, useSpread: 3, wait: 6, waitSpread: 2 };
+    expect(safetyStock(flow, 1)).toBeCloseTo(Math.sqrt(6 * 9 + 3600 * 4), 10);
+    expect(safetyStock(flow, 1)).toBeGreaterThan(safetyStock({ ...flow, useSpread: 0 }, 1));
+  });
+
+  test.each(Object.entries(safetyZ))('%s percent of running out: z %f', (percent, z) => {
+    // The upper tail of the normal distribution, by Simpson's rule; printed z have two decimals,
+    // and 1.65 for 5 percent is 1.645 taken up.
+    const density = (x: number) => Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
+    const step = 0.001;
+    let area = 0;
+    for (let x = z; x < 10; x += 2 * step) {
+      area += (step / 3) * (density(x) + 4 * density(x + step) + density(x + 2 * step));
+    }
+    expect(Math.abs(area * 100 - Number(percent))).toBeLessThan(0.06);
   });
 
   test('printed wrongly: z said to be 1.65 and 1.28 used, 10.24 and 80.24 for 13.2 and 83.2', () => {
@@ -46,6 +66,7 @@ describe('cheapest order quantity', () => {
   test.each([
     // J. Heizer, B. Render, "Operations Management", ch. 12, example 3.
     { yearlyUse: 1000, perOrder: 10, keepingPerUnit: 0.5, printed: 200 },
+    // The same at 1200 a year, printed as 219.
     { yearlyUse: 1200, perOrder: 10, keepingPerUnit: 0.5, printed: 219.09 },
     // Derived from the inputs of three printed exercises.
     { yearlyUse: 19_500, perOrder: 25, keepingPerUnit: 4, printed: 493.7 },
@@ -85,5 +106,13 @@ describe('first expired, first out: WHO, good distribution practices, Annex 5', 
       shortBy: 1,
       expiredLotIds: ['Y'],
     });
+  });
+
+  test('the lots of two parts expire apart: good resin beside an expired hardener mixes nothing', () => {
+    const sides = { resin: { lots: [x], quantity: 1 }, hardener: { lots: [y], quantity: 1 } };
+    expect(issueTwoPart(sides, '2026-06-01').missing).toEqual([]);
+    expect(issueTwoPart(sides, '2026-10-01').missing).toEqual([
+      'All hardener on hand has expired.',
+    ]);
   });
 });

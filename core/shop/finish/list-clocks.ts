@@ -1,7 +1,7 @@
 import type { ContractOutputs } from '../../../shared/contract/types.ts';
 import { closedStages } from '../../../shared/stages.ts';
 import type { OpenShop } from '../../storage/context.ts';
-import { clockTrouble, lastRecordedAt } from './clock-trouble.ts';
+import { readClockTrouble } from './clock-trouble.ts';
 import { batchClocks, inOrder, orderClocks } from './clocks.ts';
 import { airSince, noFinishRows, storedFinish } from './stored.ts';
 import { lastCoat } from './window-of.ts';
@@ -59,6 +59,6 @@ export async function listClocks(shop: OpenShop): Promise<ContractOutputs['clock
   return {
     now,
     clocks: inOrder([...ofBatches, ...ofOrders]).slice(0, 1000),
-    trouble: clockTrouble(now, await lastRecordedAt(shop.read)),
+    trouble: await readClockTrouble(shop.read, now),
   };
 }

@@ -14,7 +14,7 @@ import { reckonIssue } from '../stores/issue-stock.ts';
 import { stockedLots } from '../stores/stocked-lot.ts';
 import { mixAmount } from './mix-amount.ts';
 import { finishPolicy } from './policy.ts';
-import { cautionsOf, type NamedSystem, readSystem, sheetOf } from './system-row.ts';
+import { type NamedSystem, readSystem, sheetOf } from './system-row.ts';
 
 type Db = Kysely<Tables>;
 export type MixInput = Omit<ContractInputs['finish']['planMix'], 'finishSystemId'>;
@@ -108,7 +108,7 @@ const lineOf = (system: NamedSystem, line: PouredLine): MixLine => ({
   scaleReadsG: line.scaleReadsG,
 });
 
-function emptyPlan(system: NamedSystem, transferPercent: number, troubles: string[]): MixPlan {
+function emptyPlan(transferPercent: number, troubles: string[]): MixPlan {
   return {
     lines: [],
     readyMl: null,
@@ -120,7 +120,6 @@ function emptyPlan(system: NamedSystem, transferPercent: number, troubles: strin
     picks: [],
     usableFromMin: null,
     usableUntilMin: null,
-    cautions: cautionsOf(sheetOf(system)),
     troubles,
   };
 }
@@ -175,7 +174,7 @@ export async function reckonMix(
   const sheet = sheetOf(system);
   const { transferPercent } = await finishPolicy(db);
   const empty = (troubles: string[]) => ({
-    plan: emptyPlan(system, transferPercent, troubles),
+    plan: emptyPlan(transferPercent, troubles),
     issues: [],
   });
   if (sheet.kind === 'aerosol' || sheet.kind === 'hand-rubbed-oil') {

@@ -14,7 +14,7 @@ import type { Tables } from '../../storage/tables.ts';
 import { readFacts } from '../gates/facts.ts';
 import { missingAt } from '../gates/gates.ts';
 import { readOrder } from '../orders/order-row.ts';
-import { clockTrouble, lastRecordedAt } from './clock-trouble.ts';
+import { readClockTrouble } from './clock-trouble.ts';
 import { cureTimes, passedOf } from './cure-of.ts';
 import { filmWeightOf } from './film-weight.ts';
 import { gritOfRow, lastGritsOf, sizedGritOf } from './last-grits.ts';
@@ -142,7 +142,7 @@ export async function orderFinishNow(shop: OpenShop, orderId: string): Promise<O
   const rows = await storedFinishOf(shop.read, orderId);
   const coat = lastCoat(rows);
   const airs = coat === null ? [] : await airSince(shop.read, coat.at);
-  const trouble = clockTrouble(now, await lastRecordedAt(shop.read));
+  const trouble = await readClockTrouble(shop.read, now);
   return {
     orderId,
     ...(await orderFinishOf(shop.read, order, rows)),

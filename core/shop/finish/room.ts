@@ -7,7 +7,7 @@ import { servicesOf } from '../orders/order-json.ts';
 import { listAir } from './air.ts';
 import { areaOf } from './area-of.ts';
 import { batchesFrom, namedBatches } from './batches.ts';
-import { clockTrouble, lastRecordedAt } from './clock-trouble.ts';
+import { readClockTrouble } from './clock-trouble.ts';
 import { cureTimes, passedOf } from './cure-of.ts';
 import { lastGritsOf } from './last-grits.ts';
 import { coatsOn } from './order-finish.ts';
@@ -117,7 +117,7 @@ async function roomBows(shop: OpenShop, now: string, trouble: string | null): Pr
 /** Everything the finish room's screen shows. @see contract.finish.room */
 export async function finishRoom(shop: OpenShop): Promise<FinishRoom> {
   const now = shop.now();
-  const trouble = clockTrouble(now, await lastRecordedAt(shop.read));
+  const trouble = await readClockTrouble(shop.read, now);
   const since = new Date(Date.parse(now) - shownPastMs).toISOString();
   const rows = await namedBatches(shop.read)
     .where('batch.discarded_at', 'is', null)
@@ -125,7 +125,10 @@ export async function finishRoom(shop: OpenShop): Promise<FinishRoom> {
     .limit(100)
     .execute();
   const policy = await finishPolicy(shop.read);
-  const [air] = (await listAir(shop)).filter((each) => each.struckReason === null);
+  // A clock that once ran ahead has left readings that are not of this day.
+  const [air] = (await listAir(shop)).filter(
+    (each) => each.struckReason === null && each.at <= now,
+  );
   return {
     now,
     systems: await listFinishSystems(shop, { includeInactive: false }),

@@ -4,17 +4,18 @@ import type { CoatPurpose } from '../../../shared/finish.ts';
 import type { Gate, MissingItem } from '../../../shared/gates.ts';
 import type { Tables } from '../../storage/tables.ts';
 import { dayOf } from '../day.ts';
+import type { CoatState } from '../gates/coat-state.ts';
 import { readManyFacts } from '../gates/facts.ts';
-import { type FinishState, type RecordState, stateOf, windowState } from '../gates/finish-state.ts';
 import type { GateFacts } from '../gates/gate-facts.ts';
 import { missingAt } from '../gates/gates.ts';
+import { type RecordState, stateOf } from '../gates/record-state.ts';
 import { airTroublesAt } from './air-now.ts';
 import { lotsTrouble, potLifeTrouble } from './batch-troubles.ts';
-import { clockTrouble, lastRecordedAt } from './clock-trouble.ts';
+import { readClockTrouble } from './clock-trouble.ts';
 import { finishPolicy } from './policy.ts';
 import type { Session, SessionBow } from './read-session.ts';
 import { airSince, type FinishRows } from './stored.ts';
-import { lastCoat } from './window-of.ts';
+import { lastCoat, windowOf } from './window-of.ts';
 
 type Db = Kysely<Tables>;
 
@@ -30,10 +31,17 @@ function rowsAt(rows: FinishRows, at: string): FinishRows {
   };
 }
 
-function potLifeState({ sheet, batch, at }: Session): RecordState {
+// By a clock that was set back a cup would be good again, a lot in date and old air new: each of
+// the states below that goes by the hour says what is wrong with the clock instead.
+
+function potLifeState({ sheet, batch, at }: Session, clock: string | null): RecordState {
   if (sheet.kind !== 'two-part') return ok;
   if (batch === null) return stateOf('No batch chosen: a two-part finish is mixed first.', at);
-  return stateOf(potLifeTrouble(batch, at), at);
+  return stateOf(clock ?? potLifeTrouble(batch, at), at);
+}
+
+function lotsState({ lots, at }: Session, clock: string | null): RecordState {
+  return lots.length === 0 ? ok : stateOf(clock ?? lotsTrouble(lots, at), at);
 }
 
 function systemState({ input, system }: Session, rows: FinishRows): RecordState {
@@ -42,8 +50,14 @@ function systemState({ input, system }: Session, rows: FinishRows): RecordState 
   return stateOf(`Another finish was chosen for this bow, not ${system.name}.`, '');
 }
 
-function airState(session: Session, rows: FinishRows, bow: SessionBow): RecordState {
+function airState(
+  session: Session,
+  rows: FinishRows,
+  bow: SessionBow,
+  clock: string | null,
+): RecordState {
   if (session.air === null) return none;
+  if (clock !== null) return stateOf(clock, session.at);
   const troubles = airTroublesAt(session.air, session.sheet, rows, bow, session.at);
   return stateOf(troubles.length === 0 ? null : troubles.join(' '), session.at);
 }
@@ -56,28 +70,37 @@ export function gateOf(purpose: CoatPurpose, facts: GateFacts): Gate {
   return lettered && first && purpose !== 'seal' ? 'first-clear' : 'coat';
 }
 
-async function proposedState(
+/** Open before the first coat, inside the sheet's window, or where the sheet asks for a scuff that was done. */
+async function coatWindowState(
+  db: Db,
+  { at }: Session,
+  bow: SessionBow,
+  rows: FinishRows,
+  clock: string | null,
+): Promise<RecordState> {
+  const coat = lastCoat(rows);
+  if (coat === null) return ok;
+  if (clock !== null) return stateOf(clock, coat.at);
+  const window = windowOf(rows, await airSince(db, coat.at), at);
+  if (window === null || window.state === 'open') return ok;
+  if (window.state === 'scuff' && bow.scuffed !== null) return ok;
+  return stateOf(window.sentence, coat.at);
+}
+
+/** @param clock why the computer's clock cannot be trusted; null where it can. */
+async function coatState(
   db: Db,
   session: Session,
   bow: SessionBow,
   stored: FinishRows,
-  before: FinishState,
-  trouble: string | null,
-): Promise<FinishState> {
+  clock: string | null,
+): Promise<CoatState> {
   const rows = rowsAt(stored, session.at);
-  const coat = lastCoat(rows);
-  const airs = coat === null ? [] : await airSince(db, coat.at);
   return {
-    ...before,
-    proposed: true,
-    potLife: potLifeState(session),
-    lots: stateOf(lotsTrouble(session.lots, session.at), session.at),
-    window: windowState(
-      rows,
-      { airs, clockTrouble: trouble, now: session.at },
-      bow.scuffed !== null,
-    ),
-    air: airState(session, rows, bow),
+    potLife: potLifeState(session, clock),
+    lots: lotsState(session, clock),
+    window: await coatWindowState(db, session, bow, rows, clock),
+    air: airState(session, rows, bow, clock),
     system: systemState(session, rows),
   };
 }
@@ -125,8 +148,9 @@ function rackMissing({ used, wanted, all }: RackSlots, gate: Gate): MissingItem[
 /** Of the cup and the can: the same for every bow of the session. */
 const shared: readonly string[] = ['pot-life', 'lots-in-date'];
 
+/** Each sentence once: one batch for all bows, one clock for all that goes by the hour. */
 function once(items: readonly MissingItem[]): MissingItem[] {
-  return [...new Map(items.map((each) => [`${each.item} ${each.sentence}`, each])).values()];
+  return [...new Map(items.map((each) => [each.sentence, each])).values()];
 }
 
 export interface SessionVerdict {
@@ -147,17 +171,16 @@ export async function sessionVerdict(
   now: string,
 ): Promise<SessionVerdict> {
   const orders = session.bows.map(({ order }) => order);
-  const facts = await readManyFacts(db, orders, now);
-  const trouble = clockTrouble(now, await lastRecordedAt(db));
+  const known = await readManyFacts(db, orders, now);
+  const trouble = await readClockTrouble(db, now);
   const missing: OrderMissing[] = [];
   for (const { order, bow } of session.bows) {
-    const its = facts.get(order.id);
+    const its = known.get(order.id);
     if (its === undefined) continue;
-    const { finish } = its.facts;
-    const state = await proposedState(db, session, bow, its.rows.finish, finish, trouble);
-    const proposed = { ...its.facts, finish: state };
-    const gate = gateOf(session.input.purpose, proposed);
-    missing.push({ orderId: order.id, number: order.number, missing: missingAt(gate, proposed) });
+    const coat = await coatState(db, session, bow, its.rows.finish, trouble);
+    const facts = { ...its.facts, coat };
+    const gate = gateOf(session.input.purpose, facts);
+    missing.push({ orderId: order.id, number: order.number, missing: missingAt(gate, facts) });
   }
   const slots = await rackSlots(db, session);
   const all = missing.flatMap((each) => each.missing);
@@ -169,10 +192,10 @@ export async function sessionVerdict(
     orders: missing
       .map((each) => ({
         ...each,
-        missing: each.missing.filter((item) => !shared.includes(item.item)),
+        missing: once(each.missing.filter((item) => !shared.includes(item.item))),
       }))
       .filter((each) => each.missing.length > 0),
     slots,
-    rows: new Map([...facts].map(([id, { rows }]) => [id, rows.finish])),
+    rows: new Map([...known].map(([id, { rows }]) => [id, rows.finish])),
   };
 }

@@ -15,7 +15,6 @@ import { coatFilm } from './film-of.ts';
 import { readSession, type Session } from './read-session.ts';
 import { type SessionVerdict, sessionVerdict } from './session-gates.ts';
 import { noFinishRows } from './stored.ts';
-import { cautionsOf } from './system-row.ts';
 
 type Input = ContractInputs['finish']['spray'];
 type Result = ContractOutputs['finish']['spray'];
@@ -34,7 +33,6 @@ export async function lookAtSession(
     orders,
     ...coatFilm(session.sheet, session.system.id, input.wetMil, first),
     slots,
-    cautions: cautionsOf(session.sheet),
   };
 }
 

@@ -29,6 +29,7 @@ import type { StoredReading } from '../readings/stored.ts';
 import { sessionWeights, weightAtAmoDraw } from '../readings/weights.ts';
 import { scaleErrorLimitLbf } from '../scales/scale-check.ts';
 import { parcelOf } from '../shipments/parcel-of.ts';
+import { noCoat } from './coat-state.ts';
 import { finishStateOf } from './finish-state.ts';
 import type { GateFacts, ParcelFacts } from './gate-facts.ts';
 
@@ -237,6 +238,7 @@ export function factsOf(rows: FactRows): GateFacts {
     ...benchFacts(rows),
     stationsMeasured: rows.stationsMeasured,
     finish,
+    coat: noCoat,
     coated: lastCoatAt !== null,
     lastWorkAt: latest(lastCoatAt, doneAt(rows)),
     openIncidents: rows.openIncidents,

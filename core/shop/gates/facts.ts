@@ -127,21 +127,6 @@ async function stopRows(db: Db) {
   return { stops, pictures };
 }
 
-/**
- * The finish room's rows. Recoat windows are asked for in Finish alone, so only its readings of
- * the air are read.
- */
-async function finishRows(db: Db, orders: readonly OrderRow[], now: string) {
-  const finish = await storedFinish(
-    db,
-    orders.map((order) => order.id),
-  );
-  const coated = orders.flatMap((order) =>
-    order.stage === 'finish' ? (finish.get(order.id) ?? []) : [],
-  );
-  return { finish, room: await roomRows(db, now, coated) };
-}
-
 /** Reads the rows of all the given orders in one query a table. */
 async function readRows(db: Db, orders: readonly OrderRow[], now: string): Promise<FactRows[]> {
   const ids = orders.map((order) => order.id);
@@ -149,7 +134,8 @@ async function readRows(db: Db, orders: readonly OrderRow[], now: string): Promi
   const work = await workRows(db, ids);
   const bench = await benchRows(db, orders);
   const door = await doorRows(db, ids);
-  const { finish, room } = await finishRows(db, orders, now);
+  const finish = await storedFinish(db, ids);
+  const room = await roomRows(db, now);
   const { stops, pictures } = await stopRows(db);
   const readings = Map.groupBy(await storedReadings(db, ids), (row) => row.order_id);
   const layouts = await storedLayouts(db, ids);

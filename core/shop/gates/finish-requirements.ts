@@ -1,5 +1,5 @@
 import { atWork, onRoute } from './conditions.ts';
-import { needsRecord, type Requirement } from './requirement.ts';
+import { needsOfCoat, needsRecord, type Requirement } from './requirement.ts';
 
 /** What a bow needs before anything is put on it. */
 export const readyForFinish: readonly Requirement[] = [
@@ -14,35 +14,23 @@ export const readyForFinish: readonly Requirement[] = [
   ),
 ];
 
-/** Batch, lots and window of a coat; the air only of one that is about to be recorded. */
+/** Of a coat that is about to be recorded: its batch, lots and window, its air and its finish. */
 export const coatRequirements: readonly Requirement[] = [
-  needsRecord(
-    'pot-life',
-    (finish) => finish.potLife,
-    'No batch of the chosen finish is inside its pot life.',
-  ),
-  needsRecord(
-    'lots-in-date',
-    (finish) => finish.lots,
-    'No batch whose lots are known to be in date.',
-  ),
-  needsRecord(
+  needsOfCoat('pot-life', (coat) => coat.potLife, 'No batch chosen that is inside its pot life.'),
+  needsOfCoat('lots-in-date', (coat) => coat.lots, 'Not known whether its lots are in date.'),
+  needsOfCoat(
     'recoat-window',
-    (finish) => finish.window,
-    'Not recorded that the recoat window is open or the coat was scuffed.',
+    (coat) => coat.window,
+    'Not known whether the recoat window is open or the coat was scuffed.',
   ),
-  needsRecord('air', (finish) => finish.air, 'Air not read before the coat.', {
-    when: (facts) => facts.finish.proposed,
-  }),
-  needsRecord('finish-system', (finish) => finish.system, 'No finish chosen.', {
-    when: (facts) => facts.finish.proposed,
-  }),
+  needsOfCoat('air', (coat) => coat.air, 'Air not read before the coat.'),
+  needsOfCoat('finish-system', (coat) => coat.system, 'No finish chosen.'),
 ];
 
 export const stringAndFlex = needsRecord(
   'string-and-flex',
   (finish) => finish.stringAndFlex,
-  'No coat recorded, nor noted that the time to string and flex has passed.',
+  'No coat recorded in the finish room: the time to string and flex counts from the last one.',
   { when: onRoute('finish') },
 );
 
@@ -50,6 +38,6 @@ export const stringAndFlex = needsRecord(
 export const safeToWrap = needsRecord(
   'safe-to-wrap',
   (finish) => finish.wrap,
-  'No coat recorded, nor noted that the finish is safe to wrap.',
+  'No coat recorded in the finish room: the time to wrap counts from the last one.',
   { when: (facts) => (atWork(facts) ? onRoute('finish')(facts) : facts.coated) },
 );

@@ -2,6 +2,7 @@ import type { ConsentKind, ConsentState } from '../../../shared/consents.ts';
 import type { EntryItem } from '../../../shared/entries.ts';
 import type { FinalCheckSubject } from '../../../shared/final-checklist.ts';
 import type { GoingHome, Service, Stage } from '../../../shared/stages.ts';
+import type { CoatState } from './coat-state.ts';
 import type { FinishState } from './finish-state.ts';
 import type { MeasuredWeight } from './inscribed-weight.ts';
 
@@ -76,6 +77,8 @@ export interface GateFacts {
   coated: boolean;
   /** What the finish room's records say. */
   finish: FinishState;
+  /** The coat that is about to be recorded. */
+  coat: CoatState;
   /** Damage done here whose remedy is not settled. */
   openIncidents: number;
   parcel: ParcelFacts | null;

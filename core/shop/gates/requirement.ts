@@ -1,8 +1,10 @@
 import { type ConsentKind, consentLabels } from '../../../shared/consents.ts';
 import { type EntryItem, entryKinds } from '../../../shared/entries.ts';
 import type { MissingItem, Section } from '../../../shared/gates.ts';
-import type { FinishState, RecordState } from './finish-state.ts';
+import type { CoatState } from './coat-state.ts';
+import type { FinishState } from './finish-state.ts';
 import type { GateFacts } from './gate-facts.ts';
+import type { RecordState } from './record-state.ts';
 
 /** One row of the gate table. */
 export interface Requirement {
@@ -45,9 +47,10 @@ export function needsEntry(item: EntryItem, sentence: string, options: Options =
 }
 
 /**
- * What the finish room's records answer. Where they say nothing, a dated entry of a shop that
- * worked before them still stands; so does one written after the record that stands against it.
- * A coat about to be recorded answers by its own records alone.
+ * What the finish room's records answer, and what they say stands. Before there were such records
+ * a shop wrote a dated entry instead; nobody can write one any more (`entryKinds`). One that is
+ * there still counts where no record says anything, so that a bow that was in work then goes on,
+ * and where it was written after what the record that stands against it tells of.
  */
 export function needsRecord(
   item: EntryItem,
@@ -58,7 +61,7 @@ export function needsRecord(
   const missing = (facts: GateFacts): string | null => {
     const record = of(facts.finish);
     if (record.state === 'ok') return null;
-    const entry = facts.finish.proposed ? null : facts.entry(item);
+    const entry = facts.entry(item);
     if (record.state === 'trouble') {
       const later = entry?.outcome === 'ok' && entry.recordedAt > record.at;
       return later ? null : record.sentence;
@@ -67,6 +70,20 @@ export function needsRecord(
     return entry.outcome === 'ok' ? null : `${entryKinds[item].label}: recorded as not in order.`;
   };
   return needs(item, 'finish', missing, { ...options, opens: item });
+}
+
+/** What a coat that is about to be recorded answers by itself, whatever was noted before. */
+export function needsOfCoat(
+  item: EntryItem,
+  of: (coat: CoatState) => RecordState,
+  sentence: string,
+): Requirement {
+  const missing = ({ coat }: GateFacts): string | null => {
+    const record = of(coat);
+    if (record.state === 'ok') return null;
+    return record.state === 'none' ? sentence : record.sentence;
+  };
+  return needs(item, 'finish', missing, { opens: item });
 }
 
 const consentTrouble = {

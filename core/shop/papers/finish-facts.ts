@@ -2,7 +2,7 @@ import type { Entry } from '../../../shared/contract/entries.ts';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { EntryItem } from '../../../shared/entries.ts';
 import type { CureStep } from '../../../shared/finish.ts';
-import { dayOf } from '../day.ts';
+import { dayOf, firstWholeDayFrom } from '../day.ts';
 import { oneLine } from './one-line.ts';
 
 /** A day and what it rests on. */
@@ -16,7 +16,7 @@ export interface FinishFacts {
   /** Which finish: as chosen, with its sheet, or in the words of whoever noted it. */
   finish: string | null;
   lastCoatOn: string | null;
-  /** From when it may be strung; by the sheet, or as it was found. */
+  /** From which day on it may be strung; by the sheet, or as it was found. */
   strung: DatedWords | null;
   safeToWrap: DatedWords | null;
   cured: DatedWords | null;
@@ -47,7 +47,7 @@ function passed({ entries, finish }: Told, step: CureStep, item: EntryItem | nul
   const time = finish.cure.find((each) => each.step === step);
   if (time === undefined) return null;
   const words = `by its data sheet, last coat on ${dayOf(lastCoatAt)}`;
-  return { on: dayOf(time.at), words };
+  return { on: firstWholeDayFrom(time.at), words };
 }
 
 function finishName({ entries, finish }: Told): string | null {

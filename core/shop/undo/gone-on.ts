@@ -30,17 +30,17 @@ function standsPast(later: Done, order: OrderRow): boolean {
 }
 
 /** A step with a gate of its own: what was taken off a limb, a coat, or an entry of such a step. */
-function isStep(write: RowWrite): boolean {
-  if (write.before !== null || write.after === null) return false;
+function isStep(write: RowWrite, orderId: string): boolean {
+  if (write.before !== null || write.after?.order_id !== orderId) return false;
   if (write.table === 'removal' || write.table === 'coat') return true;
   const item = write.after.item as EntryRow['item'];
   return write.table === 'entry' && entryKinds[item].step !== null;
 }
 
-/** Whether the command wrote such a step that nobody has struck out. */
-async function standingStep(db: Kysely<Tables>, later: Done): Promise<boolean> {
+/** Whether the command wrote such a step of this order that nobody has struck out. */
+async function standingStep(db: Kysely<Tables>, later: Done, orderId: string): Promise<boolean> {
   for (const table of ['entry', 'removal', 'coat'] as const) {
-    const ids = later.writes.filter((write) => write.table === table && isStep(write));
+    const ids = later.writes.filter((write) => write.table === table && isStep(write, orderId));
     const standing = await db
       .selectFrom(table)
       .select('id')
@@ -76,6 +76,16 @@ export interface OrderSince {
 
 export type ReadSince = (orderId: string, place: number) => Promise<OrderSince | null>;
 
+/** A session that coated several bows is about none of their orders alone. */
+function commandsThatCoated(db: Kysely<Tables>, orderId: string) {
+  return db
+    .selectFrom('command_change')
+    .innerJoin('coat', 'coat.id', 'command_change.row_id')
+    .select('command_change.command_id')
+    .where('command_change.table_name', '=', 'coat')
+    .where('coat.order_id', '=', orderId);
+}
+
 /** Reads only what can tell that a gate was passed or that the order holds something else. */
 export function readingSince(db: Kysely<Tables>): ReadSince {
   return async (orderId, place) => {
@@ -89,11 +99,16 @@ export function readingSince(db: Kysely<Tables>): ReadSince {
       db,
       (query) =>
         query
-          .where('command.order_id', '=', orderId)
+          .where((eb) =>
+            eb.or([
+              eb('command.order_id', '=', orderId),
+              eb('command.id', 'in', commandsThatCoated(db, orderId)),
+            ]),
+          )
           .where(sql<number>`command.rowid`, '>', place)
           .where('undoing.id', 'is', null)
           .orderBy(sql`command.rowid`),
-      ['shop_order', 'entry', 'removal'],
+      ['shop_order', 'entry', 'removal', 'coat'],
     );
     return { order, since };
   };
@@ -119,7 +134,7 @@ export async function goneOn(
     const rests =
       standsPast(later, found.order) ||
       changedIdentity(later, found.order) ||
-      (await standingStep(db, later));
+      (await standingStep(db, later, done.orderId));
     if (rests) return goneOnSince(db, later, done.orderId);
   }
   return null;

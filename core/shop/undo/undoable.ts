@@ -133,6 +133,7 @@ export const undoable: Readonly<Record<string, string>> = {
   'finish.readSurface': 'yes',
   'finish.recordSanding': 'yes',
   'finish.strikeOutSanding': 'yes',
+  'clocks.confirm': 'What was said of the clock stays: set the clock right instead.',
   'undo.undo': 'What was undone is done again by hand.',
 };
 
@@ -186,6 +187,7 @@ const labels: Readonly<Record<string, string>> = {
   'finish.discardBatch': 'Batch discarded',
   'finish.readSurface': 'Surface temperature read',
   'finish.spray': 'Coats recorded',
+  'clocks.confirm': 'Clock of the computer confirmed',
   'shop.edit': 'Shop details changed',
   'people.add': 'Person added',
   'people.edit': 'Person changed',

@@ -19,7 +19,7 @@ const worked: Partial<Record<FormPlace, readonly Stage[]>> = {
   geometry: ['agreed', 'weight-work'],
   'bench-records': ['weight-work', 'strip-sand'],
   finish: ['strip-sand', 'finish', 'cure'],
-  'bench-log': ['weight-work', 'strip-sand', 'finish', 'cure'],
+  'bench-log': ['finish'],
   photos: ['requested', 'in-mail', 'arrived', 'packed'],
   consents: ['arrived'],
   inscription: ['requested', 'in-mail', 'arrived', 'finish'],
@@ -55,7 +55,7 @@ const needsWeight: readonly FormPlace[] = ['weighings', 'weight-plan', 'geometry
 /** A section of work the order has no use for: no weight comes off, or the bow goes home as it is. */
 function isIdle(place: FormPlace, { services, card }: Order): boolean {
   if (place === 'finish') return !card.route.includes('finish');
-  if (place === 'inscription') return !services.includes('re-mark');
+  if (place === 'inscription' || place === 'bench-log') return !services.includes('re-mark');
   if (place === 'shipping') return card.route.includes('collected');
   if (place === 'consents') return card.customerId === null;
   if (needsWeight.includes(place) && !services.includes('reduce-weight')) return true;

@@ -3,6 +3,7 @@ import { entryItems, entryKinds } from '../../../shared/entries.ts';
 import { goingHomeKinds } from '../../../shared/stages.ts';
 import { orderFields } from '../../support/fixtures.ts';
 import { newCommandId } from '../../support/test-shop.ts';
+import { coat } from './finish-room.ts';
 import { answer, ask, enter, meet, unpack, weigh } from './meet.ts';
 import { orderOf, pick, type Subject, type World } from './world.ts';
 
@@ -101,6 +102,15 @@ const strikeReading: Act = async (world, subject) => {
   if (readings.length === 0) return;
   const { id, rowVersion } = pick(subject.random, readings);
   await somebody(world, subject).readings.strikeOut({ ...command(), id, rowVersion, reason });
+};
+
+const coatIt: Act = (world, { orderId }) => coat(world, orderId);
+
+const strikeCoat: Act = async (world, subject) => {
+  const { finish } = await orderOf(world, subject);
+  if (finish.coats.length === 0) return;
+  const { id, rowVersion } = pick(subject.random, finish.coats);
+  await somebody(world, subject).finish.strikeOutCoat({ ...command(), id, rowVersion, reason });
 };
 
 const holdOrRelease: Act = async (world, subject) => {
@@ -205,6 +215,8 @@ export const acts: readonly (readonly [string, Act, number])[] = [
   ['strike entry', strikeEntry, 2],
   ['weigh', weighSomething, 4],
   ['strike reading', strikeReading, 1],
+  ['coat', coatIt, 3],
+  ['strike coat', strikeCoat, 1],
   ['hold or release', holdOrRelease, 4],
   ['edit', edit, 2],
   ['inscribe', inscribe, 2],

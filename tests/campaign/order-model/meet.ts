@@ -1,11 +1,12 @@
 import { type ConsentKind, consentKind } from '../../../shared/consents.ts';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
-import { type EntryItem, entryItem, entryKinds } from '../../../shared/entries.ts';
+import { type EntryItem, entryItem } from '../../../shared/entries.ts';
 import type { MissingItem } from '../../../shared/gates.ts';
 import type { Client } from '../../support/doors.ts';
 import { orderFields } from '../../support/fixtures.ts';
 import { newCommandId } from '../../support/test-shop.ts';
 import { arrivalFields } from '../../support/whole-flow.ts';
+import { chooseFinish, coatAfterAll, readAir, sand } from './finish-room.ts';
 import type { World } from './world.ts';
 
 export async function weigh(
@@ -210,8 +211,7 @@ export async function meet(
   if (consent.success) return grant(client, orderId, consent.data);
   if (missing.item.startsWith('check-')) return checkAll(world, client, order);
   const item = entryItem.safeParse(missing.opens ?? missing.item);
-  const noted = missing.section === 'bench-log' || missing.section === 'finish';
-  if (noted && item.success && entryKinds[item.data].retired === null) {
+  if (missing.section === 'bench-log' && item.success) {
     await enter(client, orderId, item.data);
     return;
   }
@@ -253,6 +253,15 @@ async function meetOther(
     case 'weighed-after-sanding':
       await weigh(world, client, orderId, 'after-sanding', 45.2);
       return;
+    case 'last-grit':
+      return sand(client, orderId);
+    case 'finish-system':
+      return chooseFinish(world, client, orderId);
+    case 'air':
+      return readAir(client);
+    case 'string-and-flex':
+    case 'safe-to-wrap':
+      return coatAfterAll(world, client, order);
     case 'undershoot-offer':
       await client.undershoot.propose({
         commandId: newCommandId(),

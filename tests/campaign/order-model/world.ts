@@ -4,12 +4,14 @@ import { type Client, messagePortDoor } from '../../support/doors.ts';
 import { bowFields, customerFields, orderFields } from '../../support/fixtures.ts';
 import { furnishShop, type TestShop } from '../../support/furnish-shop.ts';
 import { checkedScale, newCommandId } from '../../support/test-shop.ts';
+import { copiedSheet } from './finish-room.ts';
 
 /** One shop that many sequences run in, and the doors of the people who work there. */
 export interface World {
   shop: TestShop;
   scaleId: string;
   carrierId: string;
+  finishSystemId: string;
   as(role: Role): Client;
 }
 
@@ -28,7 +30,13 @@ export async function openWorld(folder: string): Promise<World> {
     return client;
   };
   const [carrier] = await as('owner').carriers.list();
-  return { shop, scaleId: await checkedScale(shop), carrierId: carrier?.id ?? '', as };
+  return {
+    shop,
+    scaleId: await checkedScale(shop),
+    carrierId: carrier?.id ?? '',
+    finishSystemId: await copiedSheet(as('owner')),
+    as,
+  };
 }
 
 /** A sequence works on one order; some on a bow that came once before. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readyAmountMl, slenderTransferPercent } from '../../../core/finish/amount.ts';
+import { readyAmountMl } from '../../../core/finish/amount.ts';
 import {
   dryFilm,
   dryFilmFromMass,
@@ -41,7 +41,7 @@ describe('amount to mix', () => {
     areaIn2: 400,
     wetMil: 4,
     coats: 3,
-    transferPercent: slenderTransferPercent,
+    transferPercent: 30,
     leftInGunMl: 15,
   };
 

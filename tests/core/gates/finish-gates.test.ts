@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import type { FinishState, RecordState } from '../../../core/shop/gates/finish-state.ts';
+import { type CoatState, noCoat } from '../../../core/shop/gates/coat-state.ts';
+import type { FinishState } from '../../../core/shop/gates/finish-state.ts';
 import type { GateFacts } from '../../../core/shop/gates/gate-facts.ts';
 import { missingAt } from '../../../core/shop/gates/gates.ts';
-import type { Gate } from '../../../shared/gates.ts';
+import type { RecordState } from '../../../core/shop/gates/record-state.ts';
+import { gateTable } from '../../../core/shop/gates/table.ts';
+import { entryItem, entryKinds } from '../../../shared/entries.ts';
+import { type Gate, gate as gateSchema } from '../../../shared/gates.ts';
 import { finishThere, openAt } from './gate-cases.ts';
 
 const none = { state: 'none' } as const;
@@ -15,7 +19,7 @@ const trouble: RecordState = {
 /** The gate's own finish items, with what stands against each, given records and one entry for all. */
 function asked(gate: Gate, finish: Partial<FinishState>, entry: ReturnType<GateFacts['entry']>) {
   const facts = openAt(gate);
-  const own = ['last-grit', 'finish-system', 'air', 'pot-life', 'string-and-flex', 'safe-to-wrap'];
+  const own = ['last-grit', 'finish-system', 'air', 'string-and-flex', 'safe-to-wrap'];
   return missingAt(gate, {
     ...facts,
     finish: { ...finishThere, ...finish },
@@ -32,7 +36,6 @@ describe.each([
   ['finish', 'last-grit', 'lastGrit'],
   ['finish', 'finish-system', 'system'],
   ['finish', 'air', 'air'],
-  ['coat', 'pot-life', 'potLife'],
   ['final-check', 'string-and-flex', 'stringAndFlex'],
   ['packed', 'safe-to-wrap', 'wrap'],
 ] as const)('%s: %s', (gate, item, key) => {
@@ -57,12 +60,33 @@ describe.each([
   });
 });
 
-test('a coat about to be recorded answers by its own batch, whatever was noted', () => {
-  const later = noted('ok', '23');
-  expect(asked('coat', { proposed: true, potLife: trouble }, later)[0]?.sentence).toBe(
-    'It is not so.',
-  );
-  expect(asked('coat', { proposed: true, potLife: none }, later)[0]?.item).toBe('pot-life');
-  expect(asked('coat', { proposed: false, air: none }, null)).toEqual([]);
-  expect(asked('coat', { proposed: true, air: none }, later)[0]?.item).toBe('air');
+describe.each(['coat', 'first-clear'] as const)('%s', (gate) => {
+  const missing = (change: Partial<CoatState>) => {
+    const facts = openAt(gate);
+    return missingAt(gate, { ...facts, coat: { ...facts.coat, ...change } });
+  };
+
+  test.each([
+    ['potLife', 'pot-life'],
+    ['lots', 'lots-in-date'],
+    ['window', 'recoat-window'],
+    ['air', 'air'],
+    ['system', 'finish-system'],
+  ] as const)('%s is answered by the coat itself, whatever was noted later', (key, item) => {
+    expect(missing({ [key]: trouble })).toMatchObject([{ item, sentence: 'It is not so.' }]);
+    expect(missing({ [key]: none })).toMatchObject([{ item, section: 'finish', opens: item }]);
+  });
+
+  test('stays shut where no coat is about to be recorded', () => {
+    expect(missingAt(gate, { ...openAt(gate), coat: noCoat })).toHaveLength(5);
+  });
+});
+
+test('no gate sends anybody to write an entry that nobody can write any more', () => {
+  const rows = gateSchema.options.flatMap((gate) => gateTable[gate]);
+  const noted = rows.filter((row) => row.section === 'bench-log' && row.opens !== null);
+  expect(noted.map(({ opens }) => opens)).toContain('lettering-dry');
+  for (const { opens } of noted) {
+    expect(entryKinds[entryItem.parse(opens)].retired, `${opens}`).toBeNull();
+  }
 });

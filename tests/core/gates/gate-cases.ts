@@ -1,3 +1,4 @@
+import type { CoatState } from '../../../core/shop/gates/coat-state.ts';
 import type { FinishState } from '../../../core/shop/gates/finish-state.ts';
 import type { GateFacts } from '../../../core/shop/gates/gate-facts.ts';
 import type { ConsentKind } from '../../../shared/consents.ts';
@@ -8,17 +9,22 @@ import { type Stage, stages } from '../../../shared/stages.ts';
 
 /** The finish room's records answer everything. */
 export const finishThere: FinishState = {
-  proposed: false,
   lastGrit: { state: 'ok' },
   system: { state: 'ok' },
   air: { state: 'ok' },
-  potLife: { state: 'ok' },
-  lots: { state: 'ok' },
-  window: { state: 'ok' },
   stringAndFlex: { state: 'ok' },
   wrap: { state: 'ok' },
   coats: ['seal'],
   lastCoatAt: '2026-03-02T09:00:00.000Z',
+};
+
+/** A coat from a usable batch, at the right hour, in good air. */
+export const coatThere: CoatState = {
+  potLife: { state: 'ok' },
+  lots: { state: 'ok' },
+  window: { state: 'ok' },
+  air: { state: 'ok' },
+  system: { state: 'ok' },
 };
 
 /** A customer's all-round bow with every service, and everything recorded that any gate asks for. */
@@ -77,6 +83,7 @@ const allThere: GateFacts = {
   coated: true,
   lastWorkAt: '2026-03-02T09:00:00.000Z',
   finish: finishThere,
+  coat: coatThere,
   openIncidents: 0,
   parcel: { measured: true, assessed: true, refusals: [], tracking: '9400 1' },
   balanceCents: 12_000,
@@ -149,7 +156,7 @@ const entry = (
   override: GateCase['override'] = 'owner',
 ): GateCase => ({ gate, item, override, take: without(item) });
 
-type RecordKey = Exclude<keyof FinishState, 'proposed' | 'coats' | 'lastCoatAt'>;
+type RecordKey = Exclude<keyof FinishState, 'coats' | 'lastCoatAt'>;
 
 /** Neither a record of the finish room nor an older entry says it. */
 const record = (gate: Gate, item: EntryItem, key: RecordKey): GateCase => ({
@@ -162,21 +169,21 @@ const record = (gate: Gate, item: EntryItem, key: RecordKey): GateCase => ({
   }),
 });
 
-/** Of a coat that is about to be recorded. */
-const proposed = (gate: Gate, item: string, key: RecordKey): GateCase => ({
+/** Of a coat that is about to be recorded: older entries say nothing of it. */
+const ofCoat = (gate: Gate, item: string, key: keyof CoatState): GateCase => ({
   gate,
   item,
   override: 'owner',
-  take: (facts) => ({ finish: { ...facts.finish, proposed: true, [key]: { state: 'none' } } }),
+  take: (facts) => ({ coat: { ...facts.coat, [key]: { state: 'none' } } }),
 });
 
 const coats = (gate: Gate): GateCase[] => [
   { gate, item: 'stage', override: 'never', take: set({ stage: 'cure' }) },
-  record(gate, 'pot-life', 'potLife'),
-  record(gate, 'lots-in-date', 'lots'),
-  record(gate, 'recoat-window', 'window'),
-  proposed(gate, 'air', 'air'),
-  proposed(gate, 'finish-system', 'system'),
+  ofCoat(gate, 'pot-life', 'potLife'),
+  ofCoat(gate, 'lots-in-date', 'lots'),
+  ofCoat(gate, 'recoat-window', 'window'),
+  ofCoat(gate, 'air', 'air'),
+  ofCoat(gate, 'finish-system', 'system'),
 ];
 
 const parcel = { measured: true, assessed: true, refusals: [], tracking: '9400 1' };

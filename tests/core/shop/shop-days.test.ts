@@ -1,5 +1,5 @@
 import { expect, onTestFinished, test } from 'vitest';
-import { dayOf } from '../../../core/shop/day.ts';
+import { dayOf, firstWholeDayFrom } from '../../../core/shop/day.ts';
 import { dayMs } from '../../support/clock.ts';
 import { takeIn, testShop } from '../../support/test-shop.ts';
 
@@ -17,6 +17,16 @@ test('an evening in an American shop is still that day', () => {
   expect(dayOf('2026-03-03T01:30:00.000Z')).toBe('2026-03-02');
   inZone('UTC');
   expect(dayOf('2026-03-03T01:30:00.000Z')).toBe('2026-03-03');
+});
+
+test('what is over in the evening may be promised from the next morning', () => {
+  inZone('America/New_York');
+  expect(firstWholeDayFrom('2026-03-03T04:31:00.000Z')).toBe('2026-03-03');
+  expect(firstWholeDayFrom('2026-03-03T05:00:00.000Z')).toBe('2026-03-03');
+  expect(firstWholeDayFrom('2026-03-03T05:00:00.001Z')).toBe('2026-03-04');
+  // The night of the change to summer time, and the end of a year.
+  expect(firstWholeDayFrom('2026-03-08T05:00:00.000Z')).toBe('2026-03-08');
+  expect(firstWholeDayFrom('2026-12-31T18:00:00.000Z')).toBe('2027-01-01');
 });
 
 test("order numbers start again with the shop's own new year, and none is used twice", async () => {

@@ -18,9 +18,10 @@ const choices = offeredGroups.map((group) => ({
   items: group.items.map((value) => ({ value, label: entryKinds[value].label })),
 }));
 
+/** What an asking names, where it is written here by hand. */
 function itemFrom(opens: string | null): EntryItem | null {
   const read = entryItem.safeParse(opens);
-  return read.success ? read.data : null;
+  return read.success && entryKinds[read.data].retired === null ? read.data : null;
 }
 
 interface EntryFields {

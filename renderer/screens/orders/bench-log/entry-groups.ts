@@ -26,8 +26,8 @@ export const entryGroups: readonly EntryGroup[] = [
   {
     gate: 'packed',
     items: [
-      'findings-told',
       'paid-or-terms',
+      'findings-told',
       'safe-to-wrap',
       'final-safety',
       'final-looks',

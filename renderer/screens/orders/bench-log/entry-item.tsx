@@ -45,24 +45,28 @@ function EntryLine({ entry }: { entry: Entry }) {
   );
 }
 
-/** One kind of entry: what was written last, what before, and the way to write it. */
+/** One kind of entry: what was written last, what before, and the way to write it, where there is one. */
 export function EntryItem({ item, entries }: { item: Item; entries: readonly Entry[] }) {
   const { open } = useOrder();
-  const { label } = entryKinds[item];
+  const { label, retired } = entryKinds[item];
   const isWritten = entries.some((entry) => entry.struckReason === null);
   return (
     <li className={classes.item}>
       <div className={pageClasses.row}>
         <h4 className={classes.label}>{label}</h4>
-        <Button
-          variant={isWritten ? 'subtle' : 'default'}
-          aria-label={`${isWritten ? 'Record again' : 'Record'}: ${label}`}
-          onClick={() => open('bench-log', item)}
-        >
-          {isWritten ? 'Record again' : 'Record'}
-        </Button>
+        {retired === null ? (
+          <Button
+            variant={isWritten ? 'subtle' : 'default'}
+            aria-label={`${isWritten ? 'Record again' : 'Record'}: ${label}`}
+            onClick={() => open('bench-log', item)}
+          >
+            {isWritten ? 'Record again' : 'Record'}
+          </Button>
+        ) : null}
       </div>
-      {isWritten ? null : <span className={pageClasses.quiet}>not recorded yet</span>}
+      {retired === null && isWritten ? null : (
+        <span className={pageClasses.quiet}>{retired ?? 'not recorded yet'}</span>
+      )}
       {entries.slice(0, shownBefore + 1).map((entry) => (
         <EntryLine key={entry.id} entry={entry} />
       ))}

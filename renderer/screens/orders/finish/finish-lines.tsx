@@ -39,8 +39,24 @@ function Line({ record, words, about, fn, passed = null }: LineProps) {
   );
 }
 
+interface CoatLinesProps {
+  coats: readonly Coat[];
+  /** A gate ahead counts from a coat, and the order has left Finish, where coats are recorded. */
+  isMissed: boolean;
+}
+
 /** Coats, newest first. */
-export function CoatLines({ coats }: { coats: readonly Coat[] }) {
+export function CoatLines({ coats, isMissed }: CoatLinesProps) {
+  if (coats.length === 0 && isMissed) {
+    return (
+      <p className={classes.words}>
+        <Mark kind="attention">
+          No coat recorded. Move the bow back to Finish, then record the coat in the finish room
+          with the time it went on.
+        </Mark>
+      </p>
+    );
+  }
   if (coats.length === 0) return <p className={classes.quiet}>No coat yet.</p>;
   return (
     <ul className={classes.list} aria-label="Coats">

@@ -44,6 +44,9 @@ function Chosen({ chosen }: { chosen: OrderFinishNow['chosen'] }) {
   );
 }
 
+/** What the gates ask for by the time since the last coat. */
+const countsFromCoat: readonly string[] = ['string-and-flex', 'safe-to-wrap'];
+
 interface BodyProps {
   finish: OrderFinishNow;
   form: FinishForm | null;
@@ -69,6 +72,8 @@ function Buttons({ finish, onForm }: Pick<BodyProps, 'finish' | 'onForm'>) {
 }
 
 function Body({ finish, form, times, onForm, onClose }: BodyProps) {
+  const { route, stage } = useOrder().order.card;
+  const isPast = route.indexOf(stage) > route.indexOf('finish');
   return (
     <div style={{ display: 'grid', gap: 12, minWidth: 0 }}>
       {form === null ? (
@@ -79,7 +84,10 @@ function Body({ finish, form, times, onForm, onClose }: BodyProps) {
       <Chosen chosen={finish.chosen} />
       <FinishClocks finish={finish} />
       {finish.film === null ? null : <p className={classes.quiet}>{finish.film.sentence}</p>}
-      <CoatLines coats={finish.coats} />
+      <CoatLines
+        coats={finish.coats}
+        isMissed={isPast && finish.missing.some(({ item }) => countsFromCoat.includes(item))}
+      />
       <LastGrits lastGrits={finish.lastGrits} />
       <Fold title="Sanding log" said={`${finish.sandings.length}`}>
         <SandingLines sandings={finish.sandings} />

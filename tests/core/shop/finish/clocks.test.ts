@@ -1,8 +1,6 @@
 import { expect, test } from 'vitest';
-import { Core } from '../../../../core/host/core.ts';
 import { dayOf } from '../../../../core/shop/day.ts';
 import { discardBatch } from '../../../../core/shop/finish/batches.ts';
-import { clockTrouble } from '../../../../core/shop/finish/clock-trouble.ts';
 import { batchClocks, inOrder } from '../../../../core/shop/finish/clocks.ts';
 import { listClocks } from '../../../../core/shop/finish/list-clocks.ts';
 import { orderFinishNow } from '../../../../core/shop/finish/order-finish.ts';
@@ -94,18 +92,6 @@ test('a coat starts its window and its four times, soonest first', async () => {
   expect(await kinds(kit)).toEqual([]);
 });
 
-test('clocks come back after a restart exactly as they were', async () => {
-  const { kit } = await coated();
-  const before = await listClocks(kit.shop.owner);
-  await kit.shop.core.close();
-  const again = new Core({ dataFolder: kit.shop.folder, now: kit.shop.clock.now });
-  await again.settled();
-  const after = await listClocks(again.shop());
-  await again.close();
-  expect(after.clocks).toEqual(before.clocks);
-  expect(after.clocks.length).toBeGreaterThan(4);
-});
-
 test('final check opens when its time is up and not a minute before', async () => {
   const { kit, bow } = await coated();
   await bow.move('cure');
@@ -124,31 +110,6 @@ test('final check opens when its time is up and not a minute before', async () =
   expect((await bow.move('final-check')).outcome).toBe('moved');
   const { passed } = await orderFinishNow(kit.shop.owner, bow.orderId);
   expect(passed).toEqual(['handle', 'stringAndFlex']);
-});
-
-test('a computer clock set back is said and opens no gate', async () => {
-  const { kit, bow } = await coated();
-  await bow.move('cure');
-  kit.shop.clock.advance(72 * hour);
-  // Somebody works on; then the clock is set back by a day and a half.
-  await kit.air();
-  kit.shop.clock.advance(-12 * hour);
-  const finish = await orderFinishNow(kit.shop.owner, bow.orderId);
-  expect(finish.passed).toEqual([]);
-  expect(finish.clockTrouble).toMatch(/stands 12 h before the last record.*no time counts/);
-  const refused = await bow.move('final-check');
-  expect(refused.outcome === 'refused' && refused.missing[0]?.sentence).toMatch(/Set it right/);
-  expect((await listClocks(kit.shop.owner)).trouble).toMatch(/Set it right/);
-  kit.shop.clock.advance(13 * hour);
-  expect((await bow.move('final-check')).outcome).toBe('moved');
-});
-
-test('a few seconds back are the usual setting of clocks, a minute more is not', () => {
-  expect(clockTrouble('2026-03-02T09:00:00.000Z', null)).toBeNull();
-  expect(clockTrouble('2026-03-02T09:00:00.000Z', '2026-03-02T09:01:30.000Z')).toBeNull();
-  expect(clockTrouble('2026-03-02T09:00:00.000Z', '2026-03-02T09:03:00.000Z')).toMatch(
-    /3 min before/,
-  );
 });
 
 test('clocks are told soonest end first', () => {
