@@ -144,9 +144,19 @@ function wantedPictures(): (readonly [Subject, DemoBow])[] {
  * Takes some ten seconds; the same for the same day, except for ids.
  */
 export async function furnishDemo(shop: OpenShop, options: FurnishOptions): Promise<void> {
-  const chronicle = new Chronicle(shop, options.today, seeded(seed));
   const pictures = options.pictures ?? new PictureBook();
-  void pictures.prepare(wantedPictures());
+  const telling = new AbortController();
+  void pictures.prepare(wantedPictures(), telling.signal);
+  try {
+    await tell(shop, pictures, options);
+  } finally {
+    // Of a filling that was given up nobody wants the other pictures.
+    telling.abort();
+  }
+}
+
+async function tell(shop: OpenShop, pictures: PictureBook, options: FurnishOptions): Promise<void> {
+  const chronicle = new Chronicle(shop, options.today, seeded(seed));
   await options.onProgress(0, 'Opening the demo shop ...');
   const scales = await hire(shop, chronicle);
   await options.onProgress(0.03, 'Writing down customers and bows ...');

@@ -58,7 +58,11 @@ export async function openHttpDoor(core: Core, options: HttpDoorOptions): Promis
   const server = createServer((request, response) => {
     for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
     if (isForeign(request, port)) return refuse(response, 403, 'This address is not served here.');
-    if (!(request.url ?? '').startsWith('/rpc/')) return files(request, response);
+    if (!(request.url ?? '').startsWith('/rpc/')) {
+      // A file that an update took away in the meantime fails this answer, not the program.
+      response.on('pipe', (file) => file.once('error', () => response.destroy()));
+      return files(request, response);
+    }
     const given = request.headers.authorization?.replace(/^Bearer /, '') ?? '';
     if (!sameToken(given, options.token)) {
       return refuse(response, 401, 'Open Tillermark with the address it printed when it started.');

@@ -43,7 +43,17 @@ async function shadowsOf(turned: string, random: Seeded): Promise<Buffer> {
 
 async function thingsOf(turned: string, random: Seeded): Promise<Buffer> {
   const none = `<style>.${shadowClass} { display: none }</style>`;
-  return svgOf(none + (await grainsIn(turned, random)) + turned + lamp, random);
+  return svgOf(none + (await grainsIn(turned, random)) + turned, random);
+}
+
+let lit: Promise<Buffer> | undefined;
+
+/** The same lamp hangs over everything, so its light is drawn once. */
+function lampPixels(): Promise<Buffer> {
+  lit ??= sharp(svgOf(lamp, seeded(seedOf('lamp'))))
+    .raw()
+    .toBuffer();
+  return lit;
 }
 
 /** Grain of a small sensor: a tile of noise around middle grey. */
@@ -87,6 +97,7 @@ export async function photograph(seed: number, draw: (random: Seeded) => Scene):
     .composite([
       { input: await shadowsOf(turned, random), raw: { ...taken, channels: 4 } },
       { input: await thingsOf(turned, random) },
+      { input: await lampPixels(), raw: { ...taken, channels: 4 } },
       {
         input: sensorNoise(random),
         raw: { width: tile, height: tile, channels: 3 },

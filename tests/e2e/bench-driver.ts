@@ -25,7 +25,7 @@ export class BenchDriver {
     await this.entry.getByRole('button', { name: 'Record', exact: true }).click();
   }
 
-  /** Writes an entry that stands, as a shop does that keeps no records in its finish room. */
+  /** Writes an entry that stands. */
   async noted(label: string, note: string): Promise<void> {
     await this.write(label, note);
     await expect(this.entry).toBeHidden();

@@ -72,6 +72,8 @@ export class OrderDriver {
       .first()
       .click();
     const asking = this.page.getByRole('dialog', { name: 'Ask the customer' });
+    // The dialog still grows until the proposed text stands in it.
+    await expect(asking.getByLabel(/^Text the customer reads/)).not.toHaveValue('');
     await asking.getByLabel('What is asked').click();
     await this.page.getByRole('option', { name: label }).click();
     await this.finishAsking(label);

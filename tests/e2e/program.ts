@@ -35,6 +35,8 @@ export async function stopProgram(
   { child }: Program,
   signal: NodeJS.Signals = 'SIGTERM',
 ): Promise<void> {
+  // One that ended by itself is not waited for.
+  if (child.exitCode !== null || child.signalCode !== null) return;
   const gone = once(child, 'exit');
   child.kill(signal);
   await gone;

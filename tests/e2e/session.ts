@@ -34,8 +34,10 @@ export class Session {
     page.on('pageerror', (error) => this.#troubles.push(error.message));
   }
 
-  static async open(): Promise<Session> {
+  /** @param prepare fills the data folder before the program starts on it. */
+  static async open(prepare?: (dataFolder: string) => Promise<void>): Promise<Session> {
     const folder = keptFolder();
+    await prepare?.(folder.path);
     const program = await startProgram(folder.path);
     const browser = await openBrowser();
     const context = await browser.newContext({
@@ -63,8 +65,16 @@ export class Session {
   /** WCAG 2.2 AA, as far as axe can tell, of the whole screen or of what a selector names. */
   async accessible(where: string, within?: string): Promise<void> {
     const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-    // In the page itself: without it axe opens a tab of its own for frames, of which there are none.
-    const axe = new AxeBuilder({ page: this.page }).withTags(tags).setLegacyMode(true);
+    const { page } = this;
+    // A page that was looked at before has axe already: reading its source again takes longer than
+    // most looks.
+    const knowsAxe = await page.evaluate(() => 'axe' in window);
+    const axe = new AxeBuilder({ page, ...(knowsAxe ? { axeSource: '/* there */' } : {}) })
+      // Only what is broken is told: listing all that is right takes as long as finding it.
+      .options({ resultTypes: ['violations'] })
+      .withTags(tags)
+      // In the page itself: without it axe opens a tab of its own for frames, of which there are none.
+      .setLegacyMode(true);
     if (within !== undefined) axe.include(within);
     const { violations } = await axe.analyze();
     const broken = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 300)}`);

@@ -1,19 +1,18 @@
+import { rmSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
+import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { Core } from '../../core/host/core.ts';
 import { openHttpDoor } from '../../core/host/http-door.ts';
 import { httpDoor, messagePortDoor, portClient } from '../support/doors.ts';
+import { tempFolder } from '../support/temp-folder.ts';
 import { takeIn, testShop } from '../support/test-shop.ts';
 
 const token = 'a'.repeat(64);
 
-async function openDoor() {
+async function openDoor(renderer = import.meta.dirname) {
   const shop = await testShop();
-  const door = await openHttpDoor(shop.core, {
-    port: 0,
-    token,
-    renderer: import.meta.dirname,
-  });
+  const door = await openHttpDoor(shop.core, { port: 0, token, renderer });
   onTestFinished(() => door.close());
   return { shop, door };
 }
@@ -141,4 +140,13 @@ test('closing the core while calls run ends each of them whole: written and told
   expect((await again.settled()).phase).toBe('ready');
   const orders = await again.shop().read.selectFrom('shop_order').select('number').execute();
   expect(orders.length).toBe(ends.filter((end) => end.status === 'fulfilled').length);
+});
+
+test('a file of the page that an update took away ends neither the door nor the program', async () => {
+  const renderer = tempFolder();
+  for (const name of ['index.html', 'gone.js']) writeFileSync(join(renderer, name), name);
+  const { door } = await openDoor(renderer);
+  rmSync(join(renderer, 'gone.js'));
+  await expect(raw(door.port, 'GET', '/gone.js')).rejects.toThrow();
+  expect(await raw(door.port, 'GET', '/')).toEqual({ status: 200, body: 'index.html' });
 });

@@ -3,6 +3,7 @@ import { addPerson } from '../../core/shop/setup/people.ts';
 import { openShop } from '../../core/shop/setup/shop.ts';
 import type { ShopContext } from '../../core/storage/context.ts';
 import type { Role } from '../../shared/people.ts';
+import { layBlankShop } from './blank-shop.ts';
 import { TestClock } from './clock.ts';
 import { shopFields } from './fixtures.ts';
 import { newCommandId } from './new-command-id.ts';
@@ -17,6 +18,7 @@ export interface TestShop {
 
 /** A real shop in the given folder: an owner, an office hand, a bench hand. */
 export async function furnishShop(folder: string): Promise<TestShop> {
+  await layBlankShop(folder);
   const clock = new TestClock();
   const core = new Core({ dataFolder: folder, now: clock.now });
   const state = await core.settled();

@@ -256,10 +256,10 @@ export const undoCases: Record<string, Case> = {
     kit.client.entries.record({
       commandId,
       orderId: kit.orderId,
-      item: 'last-grit',
+      item: 'bare-glass',
       outcome: 'ok',
       doneOn: '2026-03-02',
-      note: 'limbs 320',
+      note: 'no thinning planned',
     }),
   'entries.strikeOut': async (kit) => {
     const { id, rowVersion } = await entry(kit);

@@ -128,7 +128,7 @@ export async function limbSet(kit: UndoShop) {
 }
 
 export async function entry(kit: UndoShop) {
-  const result = await kit.flow.note('last-grit', 'limbs 320, riser 220');
+  const result = await kit.flow.note('bare-glass', 'no thinning planned');
   if (result.outcome !== 'recorded') throw new Error('the entry was refused');
   return { id: result.id, rowVersion: result.rowVersion };
 }

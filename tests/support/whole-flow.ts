@@ -8,6 +8,7 @@ import { answerConsent } from '../../core/shop/consents/answer.ts';
 import { askConsent, proposeConsent } from '../../core/shop/consents/ask.ts';
 import { recordEntry } from '../../core/shop/entries/entries.ts';
 import { recordFinalCheck } from '../../core/shop/final-check/record.ts';
+import { recordGrit } from '../../core/shop/finish/sandings.ts';
 import { getOrder } from '../../core/shop/orders/detail.ts';
 import { moveOrder } from '../../core/shop/orders/move.ts';
 import { addReading } from '../../core/shop/readings/readings.ts';
@@ -104,6 +105,26 @@ export class Flow {
       braceIn: 7.25,
       note: '',
     });
+  }
+
+  /** Both limbs sanded to their last grit; answers the command that wrote it down. */
+  async sand(grit = 320): Promise<{ commandId: string }> {
+    const commandId = newCommandId();
+    await recordGrit(this.shop.owner, {
+      commandId,
+      orderId: this.orderId,
+      parts: [
+        { section: 'upper-limb', substrate: 'glass' },
+        { section: 'lower-limb', substrate: 'glass' },
+      ],
+      grit: { grit, scale: 'P' },
+      strokes: null,
+      wiped: true,
+      isLast: true,
+      note: '',
+      at: null,
+    });
+    return { commandId };
   }
 
   async ask(kind: ConsentKind): Promise<{ id: string; textSha256: string }> {

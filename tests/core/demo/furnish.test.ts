@@ -17,6 +17,7 @@ import { furnishDemo } from '../../../demo-data/furnish.ts';
 import { PictureBook } from '../../../demo-data/story/picture-book.ts';
 import { orderDetail } from '../../../shared/contract/orders.ts';
 import { services, stages } from '../../../shared/stages.ts';
+import { leastStrokeJobs } from '../../../shared/weight-plan.ts';
 
 const today = '2026-11-25';
 /** Some ten seconds on a machine of its own; the tests share theirs. */
@@ -162,6 +163,10 @@ test('closed jobs of every kind of bow tell how the forecasts fared', async () =
     expect(job.measuredLbf, job.orderNumber).toBeGreaterThan(job.targetLbf - 2);
     expect(job.measuredLbf, job.orderNumber).toBeLessThan(job.targetLbf + 1.1);
   }
+  const glass = record.strokes.find(({ construction }) => construction === 'glass-laminated');
+  expect(glass?.jobs).toBeGreaterThanOrEqual(leastStrokeJobs);
+  expect(glass?.aHundred?.mean).toBeGreaterThan(0.4);
+  expect(glass?.aHundred?.mean).toBeLessThan(2);
 });
 
 test('at the bench one bow waits for its next bite, and one for sanding only', async () => {
@@ -184,10 +189,10 @@ test('its papers say that they are of a demo', async () => {
   expect(paper.shop.name).toBe('DEMO - Larkmere Bow Bench');
 });
 
-test('there is something late, due, waiting, coming and ready today', async () => {
+test('there is something late, due, waiting, coming, ready and short in the stores today', async () => {
   const { items } = await getToday(owner(), today);
   expect(new Set(items.map((item) => item.group))).toEqual(
-    new Set(['late', 'today', 'waiting', 'soon', 'ready']),
+    new Set(['late', 'today', 'waiting', 'soon', 'ready', 'stores']),
   );
 });
 

@@ -1,5 +1,5 @@
 import type { PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import type { WorkOrderData } from '../../../core/papers/data.ts';
 import { workOrderPdf } from '../../../core/papers/work-order.ts';
 import { workOrderModule } from '../../../core/papers/work-order-head.ts';
@@ -18,8 +18,8 @@ import {
 } from './read-back.ts';
 import { workOrderEmpty, workOrderLong, workOrderSample } from './sample-data.ts';
 
-// Each page is drawn and its barcodes are decoded: long papers take their time on a busy machine.
-vi.setConfig({ testTimeout: 90_000 });
+/** Each page is drawn and its barcodes are decoded: long papers take their time on a busy machine. */
+const patience = 90_000;
 
 const bench: WorkOrderData = { ...workOrderSample, copy: 'bench' };
 /** Each sample is drawn once, for all that is read of it. */
@@ -189,30 +189,36 @@ test('every row of a table has one cell a column', async () => {
 
 const longFormats = ['letter', 'a4'] as const;
 
-test.each(longFormats)('very long data stays clean on %s, its codes readable', async (format) => {
-  const { bytes, pages } = await workOrderPdf({ ...workOrderLong, format });
-  const codes = await expectCleanPages(bytes, quietPt);
-  const read = await pagesOf(bytes);
-  expect(read.length).toBeGreaterThan(3);
-  for (const [index, page] of read.entries()) {
-    const texts = (await placedText(page)).map((item) => item.text).join(' ');
-    expect(texts).toContain(`page ${index + 1} of ${pages}`);
-    expect(texts).toContain('26-0147');
-    expectBothCodes(page, codes[index] ?? []);
-  }
-  const all = await textOf(bytes);
-  expect(all).toContain('no. 40');
-  expect(all).toContain('Note 40:');
-  expect(all).toContain('Stage 20 of a long route');
-  expect(all).toContain('46.1# @ 28"');
-});
+test.each(longFormats)(
+  'very long data stays clean on %s, its codes readable',
+  { timeout: patience },
+  async (format) => {
+    const { bytes, pages } = await workOrderPdf({ ...workOrderLong, format });
+    const codes = await expectCleanPages(bytes, quietPt);
+    const read = await pagesOf(bytes);
+    expect(read.length).toBeGreaterThan(3);
+    for (const [index, page] of read.entries()) {
+      const texts = (await placedText(page)).map((item) => item.text).join(' ');
+      expect(texts).toContain(`page ${index + 1} of ${pages}`);
+      expect(texts).toContain('26-0147');
+      expectBothCodes(page, codes[index] ?? []);
+    }
+    const all = await textOf(bytes);
+    expect(all).toContain('no. 40');
+    expect(all).toContain('Note 40:');
+    expect(all).toContain('Stage 20 of a long route');
+    expect(all).toContain('46.1# @ 28"');
+  },
+);
 
-test('short data stays clean too', async () => {
+test('short data stays clean too', { timeout: patience }, async () => {
   await expectCleanPages((await made(bench)).bytes, quietPt);
   await expectCleanPages((await made(workOrderEmpty)).bytes, quietPt);
 });
 
-test('the same data gives the same bytes, a later print different ones', async () => {
+test('the same data gives the same bytes, a later print different ones', {
+  timeout: patience,
+}, async () => {
   const first = await workOrderPdf(workOrderLong);
   const twice = await workOrderPdf(structuredClone(workOrderLong));
   const later = await workOrderPdf({ ...workOrderLong, printedAt: '2026-03-02T09:00:01.000Z' });

@@ -4,6 +4,7 @@ import { addFinding } from '../../../core/shop/findings/findings.ts';
 import { careCardData, leastArrowGrains } from '../../../core/shop/papers/care-card-data.ts';
 import { finishFacts } from '../../../core/shop/papers/finish-facts.ts';
 import { getShop } from '../../../core/shop/setup/shop.ts';
+import { oldNote } from '../../support/old-note.ts';
 import { checkedScale, newCommandId, takeIn, testShop } from '../../support/test-shop.ts';
 import { Flow } from '../../support/whole-flow.ts';
 
@@ -65,12 +66,12 @@ test('an arrow a part of a grain under the rule is under it', () => {
 
 test('safe to wrap is said only while its note stands', async () => {
   const { flow, card } = await carried();
-  await flow.note('finish-system', 'two-part clear, sheet of 2025-06');
+  await oldNote(flow, 'finish-system', 'two-part clear, sheet of 2025-06');
   const wrap = async () => new Map((await card()).finish).get('Safe to wrap or case');
   expect(await wrap()).toContain('not yet recorded');
-  await flow.note('safe-to-wrap', 'seven days at 70 F');
+  await oldNote(flow, 'safe-to-wrap', 'seven days at 70 F');
   expect(await wrap()).toBe('from 2026-03-02 (seven days at 70 F)');
-  await flow.note('safe-to-wrap', 'prints under the thumb', 'not-ok');
+  await oldNote(flow, 'safe-to-wrap', 'prints under the thumb', 'not-ok');
   expect(finishFacts(await flow.order()).safeToWrap).toBeNull();
   expect(await wrap()).toContain('not yet recorded');
 });

@@ -86,10 +86,10 @@ const acts: Record<string, Act> = {
     kit.client.entries.record({
       commandId,
       orderId: kit.orderId,
-      item: 'last-grit',
+      item: 'bare-glass',
       outcome: 'ok',
       doneOn: '2026-03-02',
-      note: `grit ${n}`,
+      note: `seen ${n} times`,
     }),
   strikeNote: async (kit, commandId, n) => {
     const { id, rowVersion } = nth((await kit.flow.order()).entries, n);

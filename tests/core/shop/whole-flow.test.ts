@@ -2,6 +2,8 @@ import { expect, test } from 'vitest';
 import { addFinding, resolveFinding } from '../../../core/shop/findings/findings.ts';
 import { editOrder, setInscription } from '../../../core/shop/orders/orders.ts';
 import { proposeUndershoot } from '../../../core/shop/undershoot/undershoot.ts';
+import { dayMs } from '../../support/clock.ts';
+import { choose, finishKit, usableBatch } from '../../support/finish-kit.ts';
 import { orderFields } from '../../support/fixtures.ts';
 import { checkedScale, newCommandId, takeIn, testShop } from '../../support/test-shop.ts';
 import { Flow } from '../../support/whole-flow.ts';
@@ -61,7 +63,10 @@ test('a weight job passes every stage of its route, each gate naming what it sti
     'air',
   ]);
   await flow.weigh(scaleId, 'after-sanding', 45.4);
-  for (const item of ['last-grit', 'finish-system', 'air'] as const) await flow.note(item);
+  const kit = await finishKit(shop);
+  await flow.sand();
+  await choose(shop, flow.orderId, kit.systemId);
+  await kit.air();
   expect(missing(await flow.move('finish'))).toBe('moved');
 
   const refused = await flow.note('lettering-applied');
@@ -76,9 +81,17 @@ test('a weight job passes every stage of its route, each gate naming what it sti
   });
   await flow.grant('marking-approval');
   expect(await flow.note('lettering-applied')).toMatchObject({ outcome: 'recorded' });
+  const coat = { batchId: await usableBatch(kit), purpose: 'first-clear' } as const;
+  expect(await kit.spray([flow], coat)).toMatchObject({
+    outcome: 'refused',
+    orders: [{ missing: [{ item: 'lettering-dry' }] }],
+  });
+  await flow.note('lettering-dry');
+  expect(await kit.spray([flow], coat)).toMatchObject({ outcome: 'recorded' });
 
   expect(missing(await flow.move('cure'))).toBe('moved');
-  await flow.note('string-and-flex');
+  expect(missing(await flow.move('final-check'))).toEqual(['string-and-flex']);
+  shop.clock.advance(2 * dayMs);
   expect(missing(await flow.move('final-check'))).toBe('moved');
   expect(missing(await flow.move('packed'))).toEqual([
     'check-flexed',
@@ -95,10 +108,12 @@ test('a weight job passes every stage of its route, each gate naming what it sti
     'paid-or-terms',
     'safe-to-wrap',
   ]);
-  await flow.weigh(scaleId, 'final', 45.3);
+  await flow.weigh(await checkedScale(shop), 'final', 45.3);
   await flow.finalCheck();
   await flow.tickAllBack();
-  for (const item of ['paid-or-terms', 'safe-to-wrap'] as const) await flow.note(item);
+  await flow.note('paid-or-terms');
+  expect(missing(await flow.move('packed'))).toEqual(['safe-to-wrap']);
+  shop.clock.advance(2 * dayMs);
   expect(missing(await flow.move('packed'))).toBe('moved');
   expect(missing(await flow.move('shipped'))).toEqual(['carrier-limits', 'tracking']);
   await flow.parcel();

@@ -9,7 +9,7 @@ import { bars, countOf, missedBars } from '../../../support/simulated-job-count.
 import { naiveJob } from '../../../support/simulated-job-naive.ts';
 import { plannedJob } from '../../../support/simulated-job-planned.ts';
 
-const jobs = 160;
+const jobs = 80;
 
 /** `npm run bench -- workdown` counts 5,000 of them. */
 test('simulated jobs end where they should, and the naive habit does not', () => {
