@@ -8,7 +8,7 @@ export function LostNote() {
   const { state } = useConnection();
   const late = useLongLost();
   return (
-    <div role="status">
+    <div role="status" className={classes.over}>
       {state === 'open' ? null : (
         <div className={classes.lost}>
           <Mark kind="attention">Reconnecting ...</Mark>

@@ -7,7 +7,7 @@ import { sentenceOf } from '../api/errors.ts';
 export function pathOf(found: Found): string {
   // A scanned label of the stores means that something is taken from there.
   if (found.kind === 'shelf') return `/stores/${found.id}?do=issue`;
-  if (found.kind === 'lot') return `/stores/lot/${found.id}`;
+  if (found.kind === 'lot') return `/stores/lot/${found.id}?do=issue`;
   const folders = {
     order: 'orders',
     customer: 'customers',
@@ -23,15 +23,12 @@ export function certainly(text: string, results: readonly Found[]): Found | unde
   return exact ?? (results.length === 1 ? results[0] : undefined);
 }
 
-/** Opens what was scanned or typed with Enter; says so when nothing or too much fits. */
-export async function openFound(text: string): Promise<boolean> {
+/** The one thing that was scanned or typed with Enter; says so when nothing or too much fits. */
+export async function theOneFound(text: string): Promise<Found | undefined> {
   try {
     const results = await api.find({ text });
     const found = certainly(text, results);
-    if (found !== undefined) {
-      navigate(pathOf(found));
-      return true;
-    }
+    if (found !== undefined) return found;
     notifications.show({
       title: text,
       message:
@@ -43,5 +40,12 @@ export async function openFound(text: string): Promise<boolean> {
   } catch (error) {
     notifications.show({ title: text, message: sentenceOf(error), color: 'brick' });
   }
-  return false;
+  return undefined;
+}
+
+/** Opens what was scanned or typed with Enter; false where it could not. */
+export async function openFound(text: string): Promise<boolean> {
+  const found = await theOneFound(text);
+  if (found !== undefined) navigate(pathOf(found));
+  return found !== undefined;
 }

@@ -2,10 +2,11 @@ import { useEffect } from 'react';
 import { isTyping } from './focus.ts';
 import { openFound } from './open-found.ts';
 import { ScanBuffer } from './scan-buffer.ts';
+import { isScanTaken } from './scan-taker.ts';
 
 /**
  * A scanned order number opens its order from anywhere outside a field; a scanned label of a shelf
- * or a lot opens the form that issues from it.
+ * or a lot opens the form that issues from it. A form that takes scans itself comes first.
  */
 export function useScanner(): void {
   useEffect(() => {
@@ -17,7 +18,7 @@ export function useScanner(): void {
       // The Enter belongs to the scan, not to the button that happens to have the focus.
       event.preventDefault();
       event.stopPropagation();
-      void openFound(scanned);
+      if (!isScanTaken(scanned)) void openFound(scanned);
     };
     window.addEventListener('keydown', onKey, { capture: true });
     return () => window.removeEventListener('keydown', onKey, { capture: true });

@@ -15,6 +15,11 @@ interface FormBoxProps {
   plain?: boolean;
   /** The dialog says the title already. */
   hideTitle?: boolean;
+  /**
+   * What is worked out while the form is filled in. It stands beside the buttons, or under them:
+   * whenever it comes and however long it is, they stay under the hand.
+   */
+  answer?: ReactNode;
   children: ReactNode;
 }
 
@@ -31,6 +36,7 @@ export function FormBox(props: FormBoxProps) {
     times = 1,
     plain = false,
     hideTitle = false,
+    answer,
     children,
   } = props;
   const box = useRef<HTMLFormElement>(null);
@@ -61,13 +67,16 @@ export function FormBox(props: FormBoxProps) {
       {hideTitle ? null : <h3 className={classes.title}>{title}</h3>}
       {children}
       <CommandError command={command} />
-      <div className={classes.buttons}>
-        <Button type="submit" loading={command.busy}>
-          {submitLabel}
-        </Button>
-        <Button variant="default" onClick={onCancel}>
-          Cancel
-        </Button>
+      <div className={classes.foot}>
+        <div className={classes.buttons}>
+          <Button type="submit" loading={command.busy}>
+            {submitLabel}
+          </Button>
+          <Button variant="default" onClick={onCancel}>
+            Cancel
+          </Button>
+        </div>
+        {answer === undefined ? null : <div className={classes.answer}>{answer}</div>}
       </div>
     </form>
   );

@@ -3,8 +3,11 @@ import { room } from '../stages.ts';
 import { z } from '../zod.ts';
 import { query } from './base.ts';
 
-/** Where an item stands on the list: `waiting` is for somebody else, `ready` may go on. */
-export const todayGroups = ['late', 'today', 'waiting', 'soon', 'ready'] as const;
+/**
+ * Where an item stands on the list: `waiting` is for somebody else, `stores` is of what the shop
+ * works with, `ready` may go on.
+ */
+export const todayGroups = ['late', 'today', 'waiting', 'soon', 'stores', 'ready'] as const;
 export const todayGroup = z.enum(todayGroups);
 export type TodayGroup = z.infer<typeof todayGroup>;
 
@@ -24,6 +27,9 @@ export const todayKinds = [
   'arrival-check',
   'in-mail',
   'shipment',
+  'expired-lot',
+  'time-to-order',
+  'expiring-lot',
   'ready',
 ] as const;
 export const todayKind = z.enum(todayKinds);
@@ -35,7 +41,7 @@ export const todayItem = z.object({
   group: todayGroup,
   orderId: id.nullable(),
   number: line(20).nullable(),
-  /** Customer, "the shop" for its own bow, empty where it is of no order. */
+  /** Customer, "the shop" for its own bow; of the stores, what it is about; else empty. */
   who: line(120),
   what: line(600),
   dueOn: day.nullable(),
@@ -46,6 +52,8 @@ export const todayItem = z.object({
   forPersonName: line(120).nullable(),
   taskId: id.nullable(),
   taskRowVersion: rowVersion.nullable(),
+  /** What of the stores it is about. */
+  consumableId: id.nullable(),
   /** Part of the order page to open, as `section` or `section:form`. */
   opens: line(80).nullable(),
 });

@@ -1,6 +1,7 @@
 import type { Client } from '../support/doors.ts';
+import { twoPartSheet } from '../support/finish-kit.ts';
 import { newCommandId } from '../support/new-command-id.ts';
-import { consumableFields } from '../support/stocked-shop.ts';
+import { consumableFields, receivedFields } from '../support/stocked-shop.ts';
 import { takeIn } from './open-shop.ts';
 import { inFinishBehind } from './order-behind.ts';
 
@@ -25,6 +26,43 @@ export async function addedBehind(
 ): Promise<string> {
   const added = { commandId: newCommandId(), ...consumableFields, ...stock };
   return (await client.stores.addConsumable(added)).id;
+}
+
+/** A two-part finish with its parts on the shelf, half a year before they expire; its id. */
+export async function twoPartBehind(client: Client): Promise<string> {
+  const onShelf = async (name: string, category: 'finish' | 'hardener' | 'thinner') => {
+    const consumableId = await addedBehind(client, { name, category });
+    const expiresOn = localDay(Date.now() + 180 * dayMs);
+    const lot = { ...receivedFields, receivedOn: localDay(Date.now()), expiresOn };
+    await client.stores.receive({ commandId: newCommandId(), consumableId, ...lot });
+    return consumableId;
+  };
+  const { id } = await client.finish.addSystem({
+    commandId: newCommandId(),
+    sheet: twoPartSheet,
+    resinId: await onShelf('Satin base', 'finish'),
+    hardenerId: await onShelf('Satin hardener', 'hardener'),
+    thinnerId: await onShelf('Slow thinner', 'thinner'),
+    active: true,
+  });
+  return id;
+}
+
+/** So many cups just mixed, each with its clock. */
+export async function cupsBehind(client: Client, cups: number): Promise<void> {
+  const finishSystemId = await twoPartBehind(client);
+  for (let cup = 0; cup < cups; cup += 1) {
+    const mixed = await client.finish.mix({
+      commandId: newCommandId(),
+      finishSystemId,
+      name: '',
+      wanted: { by: 'volume', ml: 60 },
+      mixF: 70,
+      at: null,
+      note: '',
+    });
+    if (mixed.outcome !== 'mixed') throw new Error(mixed.troubles.join(' '));
+  }
 }
 
 /** A stripped and sanded bow in the finish room. */

@@ -28,6 +28,13 @@ export class FinishRoomDriver {
     await open.getByLabel('Done at, where it was earlier').fill(localTime(Date.now() - ms));
   }
 
+  /** What a person waits for before the button: the answer to what stands in the form. */
+  async answered(form: string): Promise<void> {
+    const answer = this.form(form).locator('[aria-busy]');
+    await expect(answer).toHaveAttribute('aria-busy', 'false');
+    await expect(answer).not.toBeEmpty();
+  }
+
   /** Types the room's air into its form, which stays open. */
   async typeAir(air: { airF: number; humidity: number; surfaceF: number }): Promise<void> {
     await this.panel("Today's air").getByRole('button', { name: 'Read the air' }).click();
@@ -39,6 +46,7 @@ export class FinishRoomDriver {
 
   async recordAir(): Promise<void> {
     const form = this.form('Read the air');
+    await this.answered('Read the air');
     await form.getByRole('button', { name: 'Record the air' }).click();
     await expect(form).toBeHidden();
   }
@@ -54,6 +62,7 @@ export class FinishRoomDriver {
 
   async mix(): Promise<void> {
     const form = this.form('Mix a batch');
+    await this.answered('Mix a batch');
     await form.getByRole('button', { name: 'Mix, issue, start the clock' }).click();
     await expect(form).toBeHidden();
     await expect(this.page.getByRole('status').filter({ hasText: 'is mixed' })).toBeVisible();
@@ -72,6 +81,7 @@ export class FinishRoomDriver {
 
   async recordCoat(): Promise<void> {
     const form = this.form('Coat bows');
+    await this.answered('Coat bows');
     await form.getByRole('button', { name: 'Record the coat', exact: true }).click();
     await expect(form).toBeHidden();
   }

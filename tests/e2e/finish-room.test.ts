@@ -150,9 +150,37 @@ test('the final check opens when the time to string and flex is up, and the card
   const pages = await pagesOf(new Uint8Array(await card.arrayBuffer()));
   const words = (await Promise.all(pages.map(placedText))).flat().map(({ text }) => text);
   const { lastCoatAt } = await client.finish.order({ orderId: hale.id });
-  const dayAfter = (hours: number) => localDay(Date.parse(lastCoatAt ?? '') + hours * hourMs);
+  // The first whole day after the hour.
+  const dayAfter = (hours: number) =>
+    localDay(Date.parse(lastCoatAt ?? '') + hours * hourMs + dayMs);
   expect(words.join(' ')).toContain(dayAfter(96));
   expect(words.join(' ')).toContain(dayAfter(168));
+});
+
+test('what is worked out comes late and pushes no button away from under the hand', async () => {
+  const { page } = session;
+  const there = await inTheRoom();
+  let isHeld = true;
+  await page.route(/lookAtAir|planMix/, async (route) => {
+    while (isHeld) await new Promise((resolve) => setTimeout(resolve, 50));
+    await route.continue();
+  });
+  const standsStill = async (form: string, button: string) => {
+    const place = () => there.form(form).getByRole('button', { name: button }).boundingBox();
+    const answer = there.form(form).locator('[aria-busy]');
+    isHeld = true;
+    if (form === 'Read the air') await there.typeAir({ airF: 70, humidity: 45, surfaceF: 68 });
+    else await there.typeMix(110);
+    const before = await place();
+    isHeld = false;
+    await there.answered(form);
+    expect((await answer.boundingBox())?.height ?? 0).toBeGreaterThan(60);
+    expect(await place()).toEqual(before);
+    await there.form(form).getByRole('button', { name: 'Cancel' }).click();
+  };
+  await standsStill('Read the air', 'Record the air');
+  await standsStill('Mix a batch', 'Mix, issue, start the clock');
+  await page.unrouteAll({ behavior: 'wait' });
 });
 
 test('wet air and an expired pot life refuse the coat, each in its own words', async () => {

@@ -31,6 +31,26 @@ const figures: readonly (readonly [string, string])[] = [
   ['Fully cured, hours', '168'],
 ];
 
+/** A finish that is rubbed on as it comes: no mix, no film, no pot life. */
+const oilFigures: readonly (readonly [string, string])[] = [
+  ['Name', 'Rubbing oil'],
+  ['Revision of the data sheet', '2'],
+  ['Date printed on the sheet', '2026-02-01'],
+  ['Air, F: from', '55'],
+  ['Air, F: to', '90'],
+  ['Humidity, percent: from', '10'],
+  ['Humidity, percent: to', '75'],
+  ['Coats: from', '3'],
+  ['Coats: to', '4'],
+  ['Surface from, F', '55'],
+  ['Surface to, F', '90'],
+  ['From, hours', '12'],
+  ['Dry to handle, hours', '24'],
+  ['Safe to string and flex, hours', '72'],
+  ['Safe to wrap, hours', '96'],
+  ['Fully cured, hours', '336'],
+];
+
 /** The form of a data sheet under Settings. */
 export class FinishSheetDriver {
   readonly page: Page;
@@ -60,6 +80,14 @@ export class FinishSheetDriver {
       await this.form.getByRole('combobox', { name: label, exact: true }).click();
       await this.page.getByRole('option', { name: new RegExp(`^${name}`) }).click();
     }
+  }
+
+  /** All of an oil's sheet, for a shop that keeps none of it in its stores. */
+  async copyOil(): Promise<void> {
+    await this.form.getByRole('combobox', { name: 'Kind', exact: true }).click();
+    await this.page.getByRole('option', { name: 'Hand-rubbed oil' }).click();
+    for (const [label, value] of oilFigures) await this.fill(label, value);
+    await this.form.getByLabel('Rags that heat themselves').check();
   }
 
   async add(): Promise<void> {

@@ -1,6 +1,9 @@
 import type { Locator } from 'playwright';
 import { expect, type Page } from './page.ts';
 
+/** From one key of a scanner to the next. */
+const scannedMs = 8;
+
 /** What somebody does at the stores, on the screen alone. */
 export class StoresDriver {
   readonly page: Page;
@@ -11,8 +14,19 @@ export class StoresDriver {
 
   /** A keyboard-wedge scanner: quicker than a hand, ended by Enter. */
   async scan(text: string): Promise<void> {
-    // All keys are sent before the first is answered: a busy machine must not make a hand of it.
-    await Promise.all([...text, 'Enter'].map((key) => this.page.keyboard.press(key)));
+    const keyboard = await this.page.context().newCDPSession(this.page);
+    const start = Date.now() / 1000;
+    for (const [place, key] of [...text, 'Enter'].entries()) {
+      // Each key carries its time: a busy machine must not make a hand of a scanner.
+      const timestamp = start + (place * scannedMs) / 1000;
+      const sent =
+        key === 'Enter'
+          ? { key, code: key, text: '\r', windowsVirtualKeyCode: 13, timestamp }
+          : { key, text: key, timestamp };
+      await keyboard.send('Input.dispatchKeyEvent', { type: 'keyDown', ...sent });
+      await keyboard.send('Input.dispatchKeyEvent', { type: 'keyUp', key, timestamp });
+    }
+    await keyboard.detach();
   }
 
   /** Nothing has the focus, as when somebody scans while walking by. */

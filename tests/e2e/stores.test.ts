@@ -154,6 +154,70 @@ describe('a can of hardener comes, is scanned, used, counted and ordered again',
     await see(page.getByText('Time to order', { exact: true })).toBeVisible();
   });
 
+  test('a label scanned into the form of a lot opens the same form on its lot, and leaves nothing in a field', async () => {
+    const { page } = session;
+    await page.getByRole('button', { name: 'Receive', exact: true }).click();
+    await stores.receive({
+      'In each container': '25',
+      'Lot number': 'H-3300',
+      'Use by': dayFromNow(300),
+    });
+    await page.getByRole('button', { name: 'Count lot H-2214' }).click();
+    const counted = stores.form('Count lot H-2214');
+    await counted.getByLabel('On the shelf').fill('8');
+    // The lot that the form stands on already: the amount stays as it was typed.
+    await stores.scan('L0001');
+    await see(counted.getByLabel('On the shelf')).toHaveValue('8');
+    await counted.getByLabel('Why it was counted').fill('shelf by shelf');
+    await stores.scan('L0003');
+    const other = stores.form('Count lot H-3300');
+    await see(other.getByLabel('On the shelf')).toBeFocused();
+    await see(other.getByLabel('On the shelf')).toHaveValue('');
+    await see(counted).toHaveCount(0);
+    await session.accessible('counting a scanned lot');
+    // With nothing in focus it is the form's scan too.
+    await stores.leaveFields();
+    await stores.scan('L0002');
+    await see(stores.form('Count lot H-1001')).toBeVisible();
+    await stores.scan('S0001');
+    await see(page.getByText('Scan the label on the container.')).toBeVisible();
+    await see(stores.form('Count lot H-1001').getByLabel('On the shelf')).toHaveValue('');
+    await stores.form('Count lot H-1001').getByRole('button', { name: 'Cancel' }).click();
+  });
+
+  test('discarding and booking back take a scan as well; an order is scanned to where it came from', async () => {
+    const { page } = session;
+    const more = async (lot: string, action: string) => {
+      await page.getByRole('button', { name: `More for lot ${lot}` }).click();
+      await page.getByRole('menuitem', { name: action }).click();
+    };
+    await more('H-2214', 'Discard');
+    await see(stores.form('Discard from lot H-2214').getByLabel('How much')).toHaveValue('90');
+    await stores.scan('L0003');
+    const discard = stores.form('Discard from lot H-3300');
+    await see(discard.getByLabel('How much')).toHaveValue('25');
+    await discard.getByLabel('Why').fill('skinned over');
+    await discard.getByRole('button', { name: 'Discard', exact: true }).click();
+    await see(page.getByText('Discarded. Lot H-3300 has 0 mL left.')).toBeVisible();
+
+    await more('H-2214', 'Book back');
+    const back = stores.form('Book back into lot H-2214');
+    await back.getByLabel('How much came back').fill('5');
+    await stores.scan(order.number);
+    await see(back.getByRole('combobox', { name: 'For order' })).toHaveValue(
+      new RegExp(`^${order.number} `),
+    );
+    await see(back.getByLabel('How much came back')).toHaveValue('5');
+    await back.getByRole('button', { name: 'Book back' }).click();
+    await see(page.getByText('Booked back. Lot H-2214 has 95 mL.')).toBeVisible();
+    await more('H-2214', 'Discard');
+    const spilled = stores.form('Discard from lot H-2214');
+    await spilled.getByLabel('How much').fill('5');
+    await spilled.getByLabel('Why').fill('spilled');
+    await spilled.getByRole('button', { name: 'Discard', exact: true }).click();
+    await see(page.getByText('Discarded. Lot H-2214 has 90 mL left.')).toBeVisible();
+  });
+
   test('the shopping list says what, how much and why; what is ordered leaves it', async () => {
     const { page } = session;
     await page.goto(session.at('stores'));

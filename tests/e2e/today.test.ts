@@ -2,6 +2,7 @@ import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { expect as see } from './page.ts';
 import { type SeededShop, seedShop } from './seeded-shop.ts';
 import { Session } from './session.ts';
+import { stockedBehind } from './stores-behind.ts';
 
 let session: Session;
 let shop: SeededShop;
@@ -73,6 +74,24 @@ test('the list is filtered by room and by person', async () => {
   await page.getByRole('option', { name: 'My own tasks' }).click();
   const headings = page.getByRole('main').getByRole('heading', { level: 2 });
   await see(headings).toHaveText(['Late 1', 'Today 1']);
+});
+
+test('lots that expired or soon will, and what is to be ordered, lead to the stores', async () => {
+  const { page } = session;
+  await stockedBehind(shop.client);
+  await page.goto(session.at('today'));
+  await page.getByRole('combobox', { name: 'For whom' }).click();
+  await page.getByRole('option', { name: 'Everything' }).click();
+  const stores = page.getByRole('region', { name: 'Stores' });
+  const lines = stores.getByRole('listitem');
+  await see(lines.first()).toContainText('it has expired, set it aside.');
+  await see(stores.getByRole('link', { name: /\(3 containers\).*use it up/ })).toHaveCount(1);
+  await session.accessible('today with the stores');
+  await stores
+    .getByRole('link', { name: /Wet sheets, first rub/ })
+    .first()
+    .click();
+  await see(page.getByRole('heading', { name: 'Wet sheets, first rub', level: 1 })).toBeVisible();
 });
 
 test('a task written on the order page is done there, with what came of it', async () => {

@@ -10,10 +10,11 @@ import { categories } from '../../../shared/stores.ts';
 import { gritsOf } from '../../finish/grit.ts';
 import { expired } from '../../schedule/issue.ts';
 import type { OpenShop } from '../../storage/context.ts';
-import { addDays, dayOf } from '../day.ts';
+import { dayOf } from '../day.ts';
 import { storesCautions } from './cautions.ts';
 import { gritOf, hazardsOf, sizedGrit } from './consumable-row.ts';
-import { readShelves, type Shelf, soonDays } from './shelf.ts';
+import { expiringLots } from './expiring.ts';
+import { readShelves, type Shelf } from './shelf.ts';
 
 type Outputs = ContractOutputs['stores'];
 
@@ -51,26 +52,19 @@ function inShelfOrder(a: ConsumableSummary, b: ConsumableSummary): number {
   return grain === 0 ? byText.compare(a.name, b.name) : grain;
 }
 
-function expiringLots(shelves: readonly Shelf[], today: string): ExpiringLot[] {
-  const soon = addDays(today, soonDays);
+function expiringOf(shelves: readonly Shelf[], today: string): ExpiringLot[] {
   return shelves
     .flatMap(({ row, lots }) =>
-      lots.flatMap((lot) => {
-        const { expiresOn } = lot;
-        if (lot.onHand <= 0 || expiresOn === null || expiresOn > soon) return [];
-        return [
-          {
-            consumableId: row.id,
-            name: row.name,
-            unit: row.unit,
-            lotId: lot.id,
-            lotName: lot.name,
-            lastDay: expiresOn,
-            expired: expired(lot, today),
-            onHand: lot.onHand,
-          },
-        ];
-      }),
+      expiringLots(lots, today).map((lot) => ({
+        consumableId: row.id,
+        name: row.name,
+        unit: row.unit,
+        lotId: lot.id,
+        lotName: lot.name,
+        lastDay: lot.expiresOn,
+        expired: expired(lot, today),
+        onHand: lot.onHand,
+      })),
     )
     .sort((a, b) => (a.lastDay < b.lastDay ? -1 : 1))
     .slice(0, 2000);
@@ -82,7 +76,7 @@ export async function listStores(shop: OpenShop): Promise<Outputs['list']> {
   return {
     today,
     consumables: shelves.map((shelf) => summaryOf(shelf, today)).sort(inShelfOrder),
-    expiring: expiringLots(shelves, today),
+    expiring: expiringOf(shelves, today),
     cautions: storesCautions(shelves),
     whoDecides,
   };

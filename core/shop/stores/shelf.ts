@@ -5,12 +5,10 @@ import { expired, onHandInDate } from '../../schedule/issue.ts';
 import { onHand } from '../../schedule/stock.ts';
 import type { ConsumableRow, Tables } from '../../storage/tables.ts';
 import { addDays, dayOf } from '../day.ts';
+import { expiringLots } from './expiring.ts';
 import { reorderFacts } from './reorder-facts.ts';
 import { type StockedLot, stockedLots } from './stocked-lot.ts';
 import { type DatedMove, usageFrom, usageWeeks, useKinds } from './usage.ts';
-
-/** A lot expires soon when it has so many days left; time to use it or to order another. */
-export const soonDays = 28;
 
 /** One consumable as it stands: its lots in the order they are used, and what follows from them. */
 export interface Shelf {
@@ -61,16 +59,12 @@ function marksOf(
   active: boolean,
   today: string,
 ): StockMark[] {
-  const holding = lots.filter((lot) => lot.onHand > 0);
-  const soon = addDays(today, soonDays);
-  const expiring = holding.some(
-    (lot) => !expired(lot, today) && lot.expiresOn !== null && lot.expiresOn <= soon,
-  );
+  const near = expiringLots(lots, today);
   const marks: [StockMark, boolean][] = [
     ['out', active && inDate <= 0],
-    ['expired', holding.some((lot) => expired(lot, today))],
+    ['expired', near.some((lot) => expired(lot, today))],
     ['order', active && reorder.toOrder],
-    ['expiring', expiring],
+    ['expiring', near.some((lot) => !expired(lot, today))],
   ];
   return marks.filter(([, shown]) => shown).map(([mark]) => mark);
 }

@@ -46,6 +46,7 @@ export function about(order: TodayOrder, said: Said): TodayItem {
     forPersonName: null,
     taskId: null,
     taskRowVersion: null,
+    consumableId: null,
     opens: said.opens ?? null,
   };
 }

@@ -26,6 +26,13 @@ export function ownTask(task: NamedTask, order: TodayOrder | null, day: string):
   const said = { kind: 'task', group, what: task.what, dueOn: task.due_on } as const;
   if (order !== null) return [{ ...about(order, { ...said, opens: 'tasks' }), ...own }];
   const what = oneLine(task.what, 600);
-  const nobody = { orderId: null, number: null, who: '', since: null, opens: null };
+  const nobody = {
+    orderId: null,
+    number: null,
+    who: '',
+    since: null,
+    consumableId: null,
+    opens: null,
+  };
   return [{ ...said, ...nobody, what, forRoom: orderlessRoom, ...own }];
 }

@@ -39,6 +39,7 @@ export function uncheckedScales(
         forPersonName: null,
         taskId: null,
         taskRowVersion: null,
+        consumableId: null,
         opens: null,
       },
     ];

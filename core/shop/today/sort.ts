@@ -7,13 +7,13 @@ import {
 
 const rank = new Map(todayKinds.map((kind, i) => [kind, i]));
 
-/** What is due is read worst first: an old parcel must not stand above a promise that is broken. */
-const worstFirst: readonly TodayGroup[] = ['late', 'today'];
+/** Read worst first: an old parcel must not stand above a promise that is broken. */
+const worstFirst: readonly TodayGroup[] = ['late', 'today', 'stores'];
 
 const dayOf = (item: TodayItem) =>
   (item.group === 'waiting' ? item.since : item.dueOn) ?? '9999-12-31';
 
-/** By group; then what is due by how bad it is and by its day, all else by its day alone. */
+/** By group; then what is due or of the stores by how bad it is and by its day, all else by its day alone. */
 function compare(a: TodayItem, b: TodayItem): number {
   const byGroup = todayGroups.indexOf(a.group) - todayGroups.indexOf(b.group);
   const byKind = (rank.get(a.kind) ?? 0) - (rank.get(b.kind) ?? 0);

@@ -10,6 +10,7 @@ import { routeOf } from '../orders/order-json.ts';
 import { nextStage } from '../orders/route.ts';
 import { underTargetOf } from '../orders/under-target.ts';
 import { getShop } from '../setup/shop.ts';
+import { readShelves } from '../stores/shelf.ts';
 import { checkUnfinished, notArrived } from './arrivals.ts';
 import { type Unanswered, unanswered } from './consents.ts';
 import { openHold } from './holds.ts';
@@ -32,6 +33,7 @@ import { uncheckedScales } from './scales.ts';
 import { notDelivered } from './shipments.ts';
 import { sorted } from './sort.ts';
 import { undecidedStops } from './stops.ts';
+import { storesItems } from './stores.ts';
 import { underTarget } from './under-target.ts';
 import { unaskedUndershoot } from './undershoots.ts';
 
@@ -88,7 +90,7 @@ async function datedRows(shop: OpenShop, day: string) {
 }
 
 /**
- * Everything that needs somebody on the given calendar day, across orders.
+ * Everything that needs somebody on the given calendar day, across orders and in the stores.
  * @param day `YYYY-MM-DD` where the client is.
  */
 export async function getToday(
@@ -121,6 +123,7 @@ export async function getToday(
     ...of(dated.parcels, notDelivered),
     ...dated.tasks.flatMap((task) => ownTask(task, orders.get(task.order_id ?? '') ?? null, day)),
     ...uncheckedScales(await scalesInUse(shop.read), [...orders.values()], readAt),
+    ...storesItems(await readShelves(shop.read, day), day),
   ];
   return { day, readAt, items: sorted(items).slice(0, mostItems), ordersInWork: open.length };
 }

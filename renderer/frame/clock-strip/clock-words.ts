@@ -80,3 +80,11 @@ export function stripClocks(clocks: readonly Clock[], nowMs: number): Clock[] {
     .filter((clock) => clock !== undefined)
     .sort((a, b) => rank(a) - rank(b) || a.until.localeCompare(b.until));
 }
+
+/** Said aloud when a clock passes, and only then. */
+export function passedWords(clocks: readonly Clock[], nowMs: number): string {
+  return clocks
+    .filter((clock) => isPast(clock, nowMs))
+    .map((clock) => `${clock.label}: ${clockWords(clock, nowMs).text}`)
+    .join('. ');
+}

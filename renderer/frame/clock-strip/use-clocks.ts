@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { Clock } from '../../../shared/contract/clocks.ts';
 import { orpc } from '../../api/client.ts';
 import { useSecond } from '../../parts/use-second.ts';
+import { stripClocks } from './clock-words.ts';
 
 /** New clocks begin by themselves where one ends: they are read again that often. */
 const readAgainMs = 60_000;
@@ -30,4 +31,11 @@ export function useClockList(): ClockList {
 /** Milliseconds of the shop's clock, each second anew without a call while something runs. */
 export function useShopSecond({ aheadMs }: Pick<ClockList, 'aheadMs'>, isNeeded: boolean): number {
   return useSecond(isNeeded) + aheadMs;
+}
+
+/** The clocks to show, most pressing first, and the shop's clock they are read against, ms. */
+export function useStripClocks() {
+  const list = useClockList();
+  const nowMs = useShopSecond(list, list.clocks.length > 0);
+  return { shown: stripClocks(list.clocks, nowMs), trouble: list.trouble, nowMs };
 }

@@ -4,8 +4,8 @@ import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { orpc } from '../../api/client.ts';
 import { useWho } from '../../api/who.ts';
-import { ClockStrip } from '../../frame/clock-strip/clock-strip.tsx';
 import { LostNote } from '../../frame/lost-note.tsx';
+import { BenchClocks } from './bench-clocks.tsx';
 import classes from './bench-frame.module.css';
 import { BigButton } from './big-button.tsx';
 import { useAwake } from './use-awake.ts';
@@ -25,25 +25,23 @@ export function BenchFrame({ title, about, back, children }: BenchFrameProps) {
   const shop = useQuery(orpc.shop.get.queryOptions());
   return (
     <div className={classes.frame}>
-      <div>
-        <header className={classes.head}>
-          <Link href={back.href} className={classes.back ?? ''}>
-            <span aria-hidden="true">‹</span> {back.label}
-          </Link>
-          <div className={classes.names}>
-            <h1 className={classes.title}>{title}</h1>
-            {about === undefined ? null : <p className={classes.about}>{about}</p>}
-          </div>
-          {shop.data?.isDemo === true ? <span className={classes.who}>Demo shop</span> : null}
-          <SchemeButton />
-          {who === null ? null : (
-            <span className={classes.who}>
-              <abbr title={who.name}>{who.initials}</abbr>
-            </span>
-          )}
-        </header>
-        <ClockStrip isStill />
-      </div>
+      <header className={classes.head}>
+        <Link href={back.href} className={classes.back ?? ''}>
+          <span aria-hidden="true">‹</span> {back.label}
+        </Link>
+        <div className={classes.names}>
+          <h1 className={classes.title}>{title}</h1>
+          {about === undefined ? null : <p className={classes.about}>{about}</p>}
+        </div>
+        <BenchClocks />
+        {shop.data?.isDemo === true ? <span className={classes.who}>Demo shop</span> : null}
+        <SchemeButton />
+        {who === null ? null : (
+          <span className={classes.who}>
+            <abbr title={who.name}>{who.initials}</abbr>
+          </span>
+        )}
+      </header>
       <main className={classes.main} id="screen" tabIndex={-1}>
         <LostNote />
         {children}

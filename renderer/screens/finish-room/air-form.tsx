@@ -6,9 +6,12 @@ import { useCommand } from '../../api/command.ts';
 import { FieldGrid } from '../../parts/fields.tsx';
 import { FormBox } from '../../parts/form-box.tsx';
 import { inputErrors } from '../../parts/input-schema.ts';
+import { ErrorNote } from '../../parts/notes.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { airFrom } from './air-fields.ts';
 import { AirView } from './air-view.tsx';
+import type { AirNumbers } from './air-words.ts';
+import { Answer } from './answer.tsx';
 import classes from './finish-room.module.css';
 import { useAirLook } from './use-air-look.ts';
 import { instantFrom } from './when.ts';
@@ -36,13 +39,25 @@ const inputOf = ({ airF, humidityPercent, surfaceF, note, at }: AirFields) => ({
   at: instantFrom(at),
 });
 
+/** Dew point and margin of what is typed, and whether a coat may go on in it. */
+function AirAnswer({ air, finish }: { air: AirNumbers | null; finish: AirFormProps['finish'] }) {
+  const { look, isBusy, error, again } = useAirLook(air, finish?.id ?? null);
+  if (air === null) {
+    return <p className={classes.quiet}>The dew point shows once air and humidity are given.</p>;
+  }
+  if (error !== null) return <ErrorNote error={error} onAgain={again} />;
+  return (
+    <Answer isBusy={isBusy}>
+      <AirView air={air} look={look} finishName={finish?.name ?? ''} />
+    </Answer>
+  );
+}
+
 /** The room's air, read before a coat; dew point and margin show as it is typed. */
 export function AirForm({ finish, onClose }: AirFormProps) {
   const [fields, setFields] = useState<AirFields>(empty);
   const [isTried, setTried] = useState(false);
   const command = useCommand(api.finish.recordAir, { onDone: onClose });
-  const air = airFrom(fields);
-  const look = useAirLook(air, finish?.id ?? null);
   const set = (part: Partial<AirFields>) => setFields({ ...fields, ...part });
   const wrong = inputErrors(contract.finish.recordAir, inputOf(fields));
   const errors = isTried ? { ...command.details, ...wrong } : {};
@@ -52,6 +67,7 @@ export function AirForm({ finish, onClose }: AirFormProps) {
       submitLabel="Record the air"
       command={command}
       onCancel={onClose}
+      answer={<AirAnswer air={airFrom(fields)} finish={finish} />}
       onSubmit={() => {
         setTried(true);
         if (Object.keys(wrong).length === 0) void command.run(inputOf(fields));
@@ -83,11 +99,6 @@ export function AirForm({ finish, onClose }: AirFormProps) {
           onChange={(surfaceF) => set({ surfaceF })}
         />
       </FieldGrid>
-      {air === null ? (
-        <p className={classes.quiet}>The dew point shows once air and humidity are given.</p>
-      ) : (
-        <AirView air={air} look={look.data} finishName={finish?.name ?? ''} />
-      )}
       <TextInput
         label="Note"
         value={fields.note}

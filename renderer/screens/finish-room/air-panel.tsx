@@ -8,6 +8,7 @@ import { Panel } from '../../parts/panel.tsx';
 import { AirForm } from './air-form.tsx';
 import { AirReadings } from './air-readings.tsx';
 import { AirView } from './air-view.tsx';
+import { Answer } from './answer.tsx';
 import classes from './finish-room.module.css';
 import { useAirLook } from './use-air-look.ts';
 
@@ -27,7 +28,7 @@ export function AirPanel({ room, usualId }: AirPanelProps) {
   const inUse = room.systems.filter(({ active }) => active);
   const finish = inUse.find(({ id }) => id === (chosenId ?? usualId)) ?? null;
   const { air } = room;
-  const look = useAirLook(air, finish?.id ?? null);
+  const { look, isBusy, error, again } = useAirLook(air, finish?.id ?? null);
   const isOld = air !== null && Date.parse(room.now) - Date.parse(air.at) > oldMs;
   return (
     <Panel
@@ -62,10 +63,12 @@ export function AirPanel({ room, usualId }: AirPanelProps) {
                 `Read ${momentText(air.at)}, by ${air.personName}.`
               )}
             </p>
-            {look.error === null ? null : (
-              <ErrorNote error={look.error} onAgain={() => void look.refetch()} />
+            {error === null ? null : <ErrorNote error={error} onAgain={again} />}
+            {isOpen ? null : (
+              <Answer isBusy={isBusy}>
+                <AirView air={air} look={look} finishName={finish?.name ?? ''} isOld={isOld} />
+              </Answer>
             )}
-            {isOpen ? null : <AirView air={air} look={look.data} finishName={finish?.name ?? ''} />}
             <AirReadings />
           </>
         )}

@@ -12,6 +12,8 @@ interface AirViewProps {
   look: AirLook | undefined;
   /** Finish whose limits are drawn; empty where none is chosen. */
   finishName: string;
+  /** Read too long ago to let a coat go on. */
+  isOld?: boolean;
 }
 
 function Figure({ name, value }: { name: string; value: string }) {
@@ -23,11 +25,23 @@ function Figure({ name, value }: { name: string; value: string }) {
   );
 }
 
-/** The room in numbers and on its scale, and whether a coat may go on in it. */
-export function AirView({ air, look, finishName }: AirViewProps) {
+function Verdict({ look, finishName }: { look: AirLook; finishName: string }) {
+  if (look.troubles.length > 0) {
+    return <Against title="No coat in this air." sentences={look.troubles} />;
+  }
+  return (
+    <Mark kind="done">
+      {finishName === '' ? 'A coat may go on.' : `A coat of ${finishName} may go on.`}
+    </Mark>
+  );
+}
+
+/** Whether a coat may go on in the room's air, then the air in numbers and on its scale. */
+export function AirView({ air, look, finishName, isOld = false }: AirViewProps) {
   const { airF, humidityPercent, surfaceF } = air;
   return (
     <div className={classes.stack}>
+      {look === undefined || isOld ? null : <Verdict look={look} finishName={finishName} />}
       <dl className={classes.numbers}>
         <Figure name="Air" value={temperatureText(airF)} />
         <Figure name="Humidity" value={`${decimal(humidityPercent)} %`} />
@@ -53,13 +67,6 @@ export function AirView({ air, look, finishName }: AirViewProps) {
             words={airWords(air, look)}
           />
           <p className={classes.text}>{marginWords(look)}</p>
-          {look.troubles.length === 0 ? (
-            <Mark kind="done">
-              {finishName === '' ? 'A coat may go on.' : `A coat of ${finishName} may go on.`}
-            </Mark>
-          ) : (
-            <Against title="No coat in this air." sentences={look.troubles} />
-          )}
         </>
       )}
     </div>

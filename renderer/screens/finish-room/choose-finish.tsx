@@ -1,5 +1,6 @@
 import { Select } from '@mantine/core';
 import { useState } from 'react';
+import { Link } from 'wouter';
 import type { FinishSystem } from '../../../shared/contract/finish.ts';
 import { finishKindLabels } from '../../../shared/finish.ts';
 import { api } from '../../api/client.ts';
@@ -32,7 +33,8 @@ export function ChooseFinish(props: ChooseFinishProps) {
   if (systems.length === 0) {
     return (
       <EmptyNote title="The shop has no finish yet">
-        Copy the data sheet of one under Settings, Finishes.
+        Copy the data sheet of one under{' '}
+        <Link href="/settings?tab=finishes">Settings, Finishes</Link>.
       </EmptyNote>
     );
   }

@@ -1,15 +1,15 @@
-import { useQuery } from '@tanstack/react-query';
+import { usePrefetchQuery, useQuery } from '@tanstack/react-query';
 import { type ReactNode, useState } from 'react';
 import { Link } from 'wouter';
 import type { FinishRoom } from '../../../shared/contract/finish.ts';
 import type { SizedGrit } from '../../../shared/grit.ts';
 import { orpc } from '../../api/client.ts';
-import { Mark } from '../../parts/mark.tsx';
 import { BusyNote, EmptyNote, ErrorNote } from '../../parts/notes.tsx';
 import { Page } from '../../parts/page.tsx';
 import { useSecond } from '../../parts/use-second.ts';
 import { AirPanel } from './air-panel.tsx';
 import { BatchesPanel } from './batches-panel.tsx';
+import { ClockNote } from './clock-note.tsx';
 import { CurePanel } from './cure-panel.tsx';
 import { DuePanel } from './due-panel.tsx';
 import classes from './finish-room.module.css';
@@ -60,7 +60,7 @@ function Room({ room, grits, nowMs }: RoomProps) {
     work?.kind === kind ? undefined : () => begin(next);
   return (
     <div className={classes.stack}>
-      {room.clockTrouble === null ? null : <Mark kind="stop">{room.clockTrouble}</Mark>}
+      {room.clockTrouble === null ? null : <ClockNote trouble={room.clockTrouble} nowMs={nowMs} />}
       {room.systems.length === 0 ? <NoFinishYet /> : null}
       <div role="status" className={classes.said}>
         {said}
@@ -104,6 +104,8 @@ function Room({ room, grits, nowMs }: RoomProps) {
 export function FinishRoomScreen() {
   const room = useQuery({ ...orpc.finish.room.queryOptions(), refetchInterval: readAgainMs });
   const grits = useQuery(orpc.stores.grits.queryOptions());
+  // The sanding form offers the grits of the stores: it opens with them, not before them.
+  usePrefetchQuery(orpc.stores.list.queryOptions());
   const here = useSecond();
   const error = room.error ?? grits.error;
   const again = () => {

@@ -16,6 +16,9 @@ interface GritSelectProps {
   required?: boolean;
 }
 
+/** In the list, as tall as every other choice: a cross to clear with is too small for a glove. */
+const noneKey = 'none';
+
 /** A grit of either scale, each with its grain size, coarsest first. */
 export function GritSelect(props: GritSelectProps) {
   const { grits, value, onChange, none, ...field } = props;
@@ -25,12 +28,13 @@ export function GritSelect(props: GritSelectProps) {
       searchable
       nothingFoundMessage="No table prints that grit."
       maxDropdownHeight={320}
-      data={grits.map((grit) => ({ value: gritKey(grit), label: gritWithSize(grit) }))}
+      data={[
+        ...(none === undefined ? [] : [{ value: noneKey, label: none }]),
+        ...grits.map((grit) => ({ value: gritKey(grit), label: gritWithSize(grit) })),
+      ]}
       value={value}
-      clearable={none !== undefined}
       placeholder={none ?? 'Choose a grit'}
-      clearButtonProps={{ 'aria-label': `Clear: ${props.label}` }}
-      onChange={onChange}
+      onChange={(key) => onChange(key === noneKey ? null : key)}
     />
   );
 }

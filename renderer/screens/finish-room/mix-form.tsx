@@ -9,6 +9,7 @@ import { FormBox } from '../../parts/form-box.tsx';
 import { inputErrors } from '../../parts/input-schema.ts';
 import { NumberField } from '../../parts/number-field.tsx';
 import { Against } from './against.tsx';
+import { Cautions } from './cautions.tsx';
 import classes from './finish-room.module.css';
 import { bowsFor, isAmountGiven, type MixFields, mixable, mixInput, newMix } from './mix-fields.ts';
 import { MixPlan } from './mix-plan.tsx';
@@ -45,6 +46,7 @@ export function MixForm({ room, systemId, onMixed, onClose }: MixFormProps) {
     setFields({ ...fields, ...part });
     setRefused([]);
   };
+  const chosen = systems.find(({ id }) => id === fields.systemId);
   const input = mixInput(fields);
   const wrong: Record<string, string> = {
     ...inputErrors(contract.finish.mix, input),
@@ -57,6 +59,12 @@ export function MixForm({ room, systemId, onMixed, onClose }: MixFormProps) {
       submitLabel="Mix, issue, start the clock"
       command={command}
       onCancel={onClose}
+      answer={
+        <>
+          <Against title="It was not mixed." sentences={refused} />
+          <MixPlan fields={fields} />
+        </>
+      }
       onSubmit={() => {
         setTried(true);
         if (Object.keys(wrong).length === 0) void command.run(input);
@@ -81,6 +89,7 @@ export function MixForm({ room, systemId, onMixed, onClose }: MixFormProps) {
           onChange={(mixF) => set({ mixF })}
         />
       </FieldGrid>
+      <Cautions cautions={chosen?.cautions ?? []} />
       <MixWanted
         fields={fields}
         onChange={set}
@@ -92,8 +101,6 @@ export function MixForm({ room, systemId, onMixed, onClose }: MixFormProps) {
           {errors['wanted.orderIds']}
         </p>
       )}
-      <MixPlan fields={fields} />
-      <Against title="It was not mixed." sentences={refused} />
       <FieldGrid>
         <TextInput
           label="Name of the batch"

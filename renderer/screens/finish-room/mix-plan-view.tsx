@@ -1,7 +1,6 @@
 import type { MixPlan } from '../../../shared/contract/finish.ts';
 import { mixPartLabels } from '../../../shared/finish.ts';
 import { Against } from './against.tsx';
-import { Cautions } from './cautions.tsx';
 import classes from './finish-room.module.css';
 import { fluidOunceText, gramText, lifeText, mlText, pickText, reckonedText } from './mix-words.ts';
 
@@ -88,7 +87,6 @@ export function MixPlanView({ plan }: { plan: MixPlan }) {
             </ul>
           </div>
         )}
-        <Cautions cautions={plan.cautions} />
         <Against title="It cannot be mixed like this:" sentences={plan.troubles} />
       </div>
     </div>

@@ -4,6 +4,7 @@ import { contract } from '../../../shared/contract/index.ts';
 import { orpc } from '../../api/client.ts';
 import { inputErrors } from '../../parts/input-schema.ts';
 import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
+import { Answer } from './answer.tsx';
 import classes from './finish-room.module.css';
 import { isAmountGiven, type MixFields, mixInput, planInput } from './mix-fields.ts';
 import { MixPlanView } from './mix-plan-view.tsx';
@@ -33,6 +34,8 @@ export function MixPlan({ fields }: { fields: MixFields }) {
   return plan.data === undefined ? (
     <BusyNote>Reckoning ...</BusyNote>
   ) : (
-    <MixPlanView plan={plan.data} />
+    <Answer isBusy={!isSettled || plan.isPlaceholderData}>
+      <MixPlanView plan={plan.data} />
+    </Answer>
   );
 }

@@ -10,6 +10,11 @@ const gloves: MantineThemeOverride = {
     Button: { defaultProps: { h: touch, fz: 18 } },
     ActionIcon: { defaultProps: { size: touch, variant: 'subtle' } },
     Checkbox: { defaultProps: { size: 'lg' } },
+    Select: { styles: { option: { minHeight: touch, fontSize: 18 } } },
+    // Words under the field: fields beside each other stand on one line.
+    InputWrapper: {
+      defaultProps: { inputWrapperOrder: ['label', 'input', 'description', 'error'] },
+    },
   },
 };
 

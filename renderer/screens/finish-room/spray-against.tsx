@@ -10,37 +10,46 @@ interface SprayAgainstProps {
   orders: readonly OrderMissing[];
 }
 
-const barred = ({ override }: MissingItem) =>
-  override === 'never' ? ' Nobody may let this pass.' : '';
+const sentenceOf = ({ sentence, override }: MissingItem) =>
+  override === 'never' ? `${sentence} Nobody may let this pass.` : sentence;
 
-/** What stands against a session: of the cup and the room, then of each bow, with the way to mend it. */
+/** Each sentence once, with the bows it is about. */
+const bySentence = (orders: readonly OrderMissing[]) =>
+  Map.groupBy(
+    orders.flatMap(({ orderId, number, missing }) =>
+      missing.map((item) => ({ orderId, number, item })),
+    ),
+    ({ item }) => sentenceOf(item),
+  );
+
+/** What stands against a session: of the cup and the room, then of bows, with the way to mend it. */
 export function SprayAgainst({ session, orders }: SprayAgainstProps) {
-  const missing = orders.filter((order) => order.missing.length > 0);
-  if (session.length === 0 && missing.length === 0) return null;
+  const ofBows = [...bySentence(orders)];
+  if (session.length === 0 && ofBows.length === 0) return null;
   return (
     <div className={classes.against} role="alert">
       <p>
         <Mark kind="stop">No coat like this:</Mark>
       </p>
       {session.map((item) => (
-        <p key={item.item}>
-          {item.sentence}
-          {barred(item)}
-        </p>
+        <p key={item.item}>{sentenceOf(item)}</p>
       ))}
-      {missing.map(({ orderId, number, missing: items }) =>
-        items.map((item) => (
-          <p key={`${orderId} ${item.item} ${item.sentence}`} className={classes.row}>
-            <Link href={placeToFix(orderId, item)} className={classes.way ?? ''}>
-              {number}
-            </Link>
-            <span>
-              {item.sentence}
-              {barred(item)}
-            </span>
-          </p>
-        )),
-      )}
+      {ofBows.map(([sentence, bows]) => (
+        <div key={sentence}>
+          <p>{sentence}</p>
+          <span className={classes.ways}>
+            {bows.map(({ orderId, number, item }) => (
+              <Link
+                key={`${orderId} ${item.item}`}
+                href={placeToFix(orderId, item)}
+                className={classes.way ?? ''}
+              >
+                {number}
+              </Link>
+            ))}
+          </span>
+        </div>
+      ))}
     </div>
   );
 }

@@ -3,6 +3,8 @@ import type { FinishRoom, SessionLook } from '../../../shared/contract/finish.ts
 import type { SizedGrit } from '../../../shared/grit.ts';
 import { decimal } from '../../../shared/measure.ts';
 import { FormBox } from '../../parts/form-box.tsx';
+import { ErrorNote } from '../../parts/notes.tsx';
+import { Answer } from './answer.tsx';
 import { Cautions } from './cautions.tsx';
 import classes from './finish-room.module.css';
 import { SprayAgainst } from './spray-against.tsx';
@@ -28,15 +30,12 @@ function Reckoned({ look }: { look: SessionLook }) {
   const { slots, wetMil, dryMil } = look;
   const left = Math.max(0, slots.all - slots.used);
   return (
-    <>
-      <p className={classes.text}>
-        Rack: {slots.wanted} of {left} {left === 1 ? 'place' : 'places'} left today.
-        {wetMil === null || dryMil === null
-          ? ''
-          : ` Each coat: ${decimal(wetMil, 2)} mil wet, ${decimal(dryMil, 2)} mil dry.`}
-      </p>
-      <Cautions cautions={look.cautions} />
-    </>
+    <p className={classes.text}>
+      Rack: {slots.wanted} of {left} {left === 1 ? 'place' : 'places'} left today.
+      {wetMil === null || dryMil === null
+        ? ''
+        : ` Each coat: ${decimal(wetMil, 2)} mil wet, ${decimal(dryMil, 2)} mil dry.`}
+    </p>
   );
 }
 
@@ -47,10 +46,11 @@ interface CoatsProps extends Pick<SprayFormProps, 'room' | 'grits'> {
 
 /** Bows and coat, once it is known what is put on. */
 function Coats({ spray, source, room, grits }: CoatsProps) {
-  const { fields, set, errors, look } = spray;
+  const { fields, set, errors } = spray;
   const part = { fields, onChange: set, errors };
   return (
     <>
+      <Cautions cautions={source.system.cautions} />
       <SprayBows
         bows={bowsOf(room, source)}
         value={fields.bows}
@@ -62,7 +62,6 @@ function Coats({ spray, source, room, grits }: CoatsProps) {
       <FilmInputs {...part} />
       {source.batchId === null ? <LotInputs {...part} source={source} /> : null}
       <SectionTicks {...part} />
-      {look === undefined ? null : <Reckoned look={look} />}
     </>
   );
 }
@@ -70,7 +69,7 @@ function Coats({ spray, source, room, grits }: CoatsProps) {
 /** One gun-fill, several bows, one entry. */
 export function SprayForm({ grits, onClose, ...began }: SprayFormProps) {
   const spray = useSpray(began);
-  const { fields, set, errors, source, against, command, send } = spray;
+  const { fields, set, errors, source, look, against, command, send } = spray;
   return (
     <div className={classes.stack}>
       <FormBox
@@ -78,6 +77,13 @@ export function SprayForm({ grits, onClose, ...began }: SprayFormProps) {
         submitLabel="Record the coat"
         command={command}
         onCancel={onClose}
+        answer={
+          <Answer isBusy={spray.isBusy}>
+            {spray.error === null ? null : <ErrorNote error={spray.error} onAgain={spray.again} />}
+            {look === undefined ? null : <Reckoned look={look} />}
+            <SprayAgainst session={against.session} orders={against.orders} />
+          </Answer>
+        }
         onSubmit={() => send()}
       >
         <SpraySource
@@ -93,7 +99,6 @@ export function SprayForm({ grits, onClose, ...began }: SprayFormProps) {
         {source === undefined ? null : (
           <Coats spray={spray} source={source} room={began.room} grits={grits} />
         )}
-        <SprayAgainst session={against.session} orders={against.orders} />
         <TextInput
           label="Note"
           maxLength={1000}

@@ -9,8 +9,9 @@ import {
 import { decimal } from '../../../shared/measure.ts';
 import { orpc } from '../../api/client.ts';
 import { fullDay } from '../../parts/days.ts';
-import { FieldGrid } from '../../parts/fields.tsx';
+import { FieldGrid, WideField } from '../../parts/fields.tsx';
 import { Fold } from '../../parts/fold.tsx';
+import { ErrorNote } from '../../parts/notes.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import type { Source, SprayFields } from './spray-fields.ts';
 import { Tick, TickGroup } from './tick.tsx';
@@ -91,6 +92,8 @@ export function SectionTicks({ fields, onChange }: PartProps) {
   );
 }
 
+const noLot = { value: 'none', label: 'Not said' };
+
 /** The lot of a can or a bottle that is used without mixing; issued where it is said how much. */
 export function LotInputs({ fields, onChange, errors, source }: PartProps & { source: Source }) {
   const { resinId } = source.system;
@@ -98,32 +101,44 @@ export function LotInputs({ fields, onChange, errors, source }: PartProps & { so
     ...orpc.stores.get.queryOptions({ input: { id: resinId ?? '' } }),
     enabled: resinId !== null,
   });
-  if (resinId === null || stock.data === undefined) return null;
-  const lots = stock.data.lots.filter(({ onHand, id }) => onHand > 0 || id === fields.lotId);
-  const { unit } = stock.data;
+  if (resinId === null) return null;
+  if (stock.error !== null) {
+    return <ErrorNote error={stock.error} onAgain={() => void stock.refetch()} />;
+  }
+  // The fields stand from the start: what comes later must not push the buttons away.
+  const isBusy = stock.data === undefined;
+  const { unit, lots: all } = stock.data ?? { unit: 'mL', lots: [] };
+  const lots = all.filter(({ onHand, id }) => onHand > 0 || id === fields.lotId);
   return (
     <FieldGrid>
-      <Select
-        label="Lot"
-        placeholder={lots.length === 0 ? 'None on hand' : 'Choose the lot'}
-        clearable
-        clearButtonProps={{ 'aria-label': 'Clear: Lot' }}
-        data={lots.map(({ id, number, lastDay, onHand }) => ({
-          value: id,
-          label: [
-            number === '' ? 'without a number' : number,
-            `${decimal(onHand, 2)} ${unit}`,
-            lastDay === null ? '' : `to be used by ${fullDay(lastDay)}`,
-          ]
-            .filter((part) => part !== '')
-            .join(', '),
-        }))}
-        value={fields.lotId}
-        error={errors.lotId}
-        onChange={(lotId) => onChange({ lotId })}
-      />
+      <WideField>
+        <Select
+          label="Lot"
+          placeholder={
+            isBusy ? 'Reading ...' : lots.length === 0 ? 'None on hand' : 'Choose the lot'
+          }
+          disabled={isBusy}
+          data={[
+            noLot,
+            ...lots.map(({ id, number, lastDay, onHand }) => ({
+              value: id,
+              label: [
+                number === '' ? 'without a number' : number,
+                `${decimal(onHand, 2)} ${unit}`,
+                lastDay === null ? '' : `to be used by ${fullDay(lastDay)}`,
+              ]
+                .filter((part) => part !== '')
+                .join(', '),
+            })),
+          ]}
+          value={fields.lotId}
+          error={errors.lotId}
+          onChange={(lotId) => onChange({ lotId: lotId === noLot.value ? null : lotId })}
+        />
+      </WideField>
       <NumberField
         label={`Used, ${unit}`}
+        disabled={isBusy}
         description="Empty where nothing is taken off the stock."
         unit={unit}
         value={fields.used}

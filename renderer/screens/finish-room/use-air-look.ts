@@ -17,14 +17,19 @@ const askedOf = (
 
 /** Dew point, margin and what stands against a coat, of air as it is typed or was read. */
 export function useAirLook(air: AirNumbers | null, finishSystemId: string | null) {
-  const [asked] = useDebouncedValue(
-    air === null ? null : JSON.stringify(askedOf(air, finishSystemId)),
-    typingMs,
-  );
+  const given = air === null ? null : JSON.stringify(askedOf(air, finishSystemId));
+  const [asked] = useDebouncedValue(given, typingMs);
   const input = asked === null ? null : JSON.parse(asked);
-  return useQuery({
+  const look = useQuery({
     ...orpc.finish.lookAtAir.queryOptions({ input }),
     enabled: input !== null,
     placeholderData: keepPreviousData,
   });
+  return {
+    look: look.data,
+    /** The look is of other air than the given. */
+    isBusy: given !== asked || look.isPlaceholderData || look.isPending,
+    error: look.error,
+    again: () => void look.refetch(),
+  };
 }

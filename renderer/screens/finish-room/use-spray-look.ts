@@ -12,12 +12,19 @@ const readAgainMs = 30_000;
 export function useSprayLook(fields: SprayFields, source: Source | undefined) {
   const input = sessionInput(fields, source);
   const [asked] = useDebouncedValue(JSON.stringify(input), typingMs);
+  const isSettled = asked === JSON.stringify(input);
   const isSound = Object.keys(sprayErrors(fields, source)).length === 0;
   const look = useQuery({
     ...orpc.finish.lookAtSession.queryOptions({ input }),
-    enabled: isSound && asked === JSON.stringify(input),
+    enabled: isSound && isSettled,
     placeholderData: keepPreviousData,
     refetchInterval: readAgainMs,
   });
-  return { look: isSound ? look.data : undefined, again: () => void look.refetch() };
+  return {
+    look: isSound ? look.data : undefined,
+    /** The look is of the session as it stood before. */
+    isBusy: isSound && (!isSettled || look.isPlaceholderData || look.isPending),
+    error: isSound ? look.error : null,
+    again: () => void look.refetch(),
+  };
 }

@@ -28,10 +28,10 @@ export function useSpray({ room, nowMs, batchId, onDone }: Began) {
   const [fields, setFields] = useState(() => newSession(room, batchId, nowMs));
   const [isTried, setTried] = useState(false);
   const at = instantFrom(fields.at);
-  const batches = useQuery({ ...orpc.finish.batches.queryOptions(), enabled: at !== null });
+  const batches = useQuery(orpc.finish.batches.queryOptions());
   const sources = sourcesOf(stockAt(room, batches.data ?? [], at));
   const source = sources.find(({ key }) => key === fields.source);
-  const { look, again } = useSprayLook(fields, source);
+  const { look, isBusy, error, again } = useSprayLook(fields, source);
   const command = useCommand(api.finish.spray, {
     onDone: (result) => {
       if (result.outcome === 'recorded') onDone(doneWords(result.coatIds.length, result.warnings));
@@ -47,6 +47,10 @@ export function useSpray({ room, nowMs, batchId, onDone }: Began) {
     /** The moment it is about, ms. */
     momentMs: at === null ? nowMs : Date.parse(at),
     look,
+    isBusy,
+    /** Why the look could not be read. */
+    error,
+    again,
     against: look ?? unknown,
     command,
     errors: isTried ? { ...command.details, ...wrong } : {},

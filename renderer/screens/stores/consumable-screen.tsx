@@ -13,7 +13,8 @@ import { PaperDialog } from '../papers/paper-dialog.tsx';
 import { EditConsumable } from './consumable-form.tsx';
 import { FactsPanel } from './facts-panel.tsx';
 import { IssueForm } from './issue-form.tsx';
-import { LotsPanel } from './lots-panel.tsx';
+import { scannedForm } from './lot-form.ts';
+import { LotsPanel, type OpenLotForm } from './lots-panel.tsx';
 import { MovesPanel } from './moves-panel.tsx';
 import { ReceiveForm } from './receive-form.tsx';
 import { ReorderPanel } from './reorder-panel.tsx';
@@ -22,13 +23,18 @@ import classes from './stores.module.css';
 
 type Open =
   | { form: 'issue'; lotId: string | null; times: number }
-  | { form: 'receive'; times: number };
+  | { form: 'receive'; times: number }
+  | OpenLotForm;
 
-/** The form that the address asks for: a scanned label opens the issue form, with its lot. */
+/** The form that the address asks for: a scanned label opens one on its lot. */
 function askedIn(params: URLSearchParams, times: number): Open | null {
   const asked = params.get('do');
-  if (asked === 'issue') return { form: 'issue', lotId: params.get('lot'), times };
-  return asked === 'receive' ? { form: 'receive', times } : null;
+  const lotId = params.get('lot');
+  if (asked === null) return null;
+  if (asked === 'receive') return { form: 'receive', times };
+  const form = scannedForm(asked);
+  if (form === 'issue') return { form, lotId, times };
+  return lotId === null ? null : { form, lotId, times };
 }
 
 type Label = { kind: 'shelf-label' | 'lot-label'; aboutId: string; number: string };
@@ -100,11 +106,14 @@ function Known({ detail }: { detail: ConsumableDetail }) {
           <>
             <LotsPanel
               detail={detail}
+              open={open === null || open.form === 'issue' || open.form === 'receive' ? null : open}
+              onOpen={(form, lotId) => ask({ form, lotId, times })}
+              onClose={() => setOpen(null)}
               onIssue={(lotId) => ask({ form: 'issue', lotId, times })}
               onLabel={(lot) =>
                 setLabel({ kind: 'lot-label', aboutId: lot.id, number: lot.barcode })
               }
-              onDone={setSaid}
+              onDone={done}
             />
             <MovesPanel detail={detail} />
           </>
@@ -152,11 +161,13 @@ export function ConsumableScreen({ id }: { id: string }) {
   );
 }
 
-/** Where the label of a lot leads: to its consumable, with the issue form open on that lot. */
+/** Where the label of a lot leads: to its consumable, with a form open on that lot. */
 export function LotScreen({ id }: { id: string }) {
+  const [params] = useSearchParams();
   const found = useQuery(orpc.stores.lot.queryOptions({ input: { id } }));
   if (found.data !== undefined) {
-    return <Redirect to={`/stores/${found.data.consumableId}?do=issue&lot=${id}`} replace />;
+    const form = scannedForm(params.get('do'));
+    return <Redirect to={`/stores/${found.data.consumableId}?do=${form}&lot=${id}`} replace />;
   }
   return (
     <Page title="Stores">

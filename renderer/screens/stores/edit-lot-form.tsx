@@ -9,6 +9,7 @@ import { FormBox } from '../../parts/form-box.tsx';
 import { inputErrors } from '../../parts/input-schema.ts';
 import { MoneyField } from '../orders/facts/money-field.tsx';
 import type { LotFormProps } from './lot-amount-form.tsx';
+import { useScanKeepsForm } from './use-scan-keeps-form.ts';
 
 interface LotFields {
   number: string;
@@ -29,6 +30,7 @@ export function EditLotForm({ lot, onDone, onCancel }: LotFormProps) {
     note: lot.note,
   });
   const [tried, setTried] = useState(false);
+  const keepsForm = useScanKeepsForm();
   const edit = useCommand(api.stores.editLot, { onDone: () => onDone('The lot is changed.') });
   const fields = {
     id: lot.id,
@@ -60,29 +62,31 @@ export function EditLotForm({ lot, onDone, onCancel }: LotFormProps) {
     />
   );
   return (
-    <FormBox
-      title={`Change lot ${lotName(lot)}`}
-      submitLabel="Save"
-      command={edit}
-      onCancel={onCancel}
-      onSubmit={() => {
-        setTried(true);
-        if (Object.keys(wrong).length === 0) void edit.run(fields);
-      }}
-    >
-      <FieldGrid>
-        {text('number', 'Lot number', 80)}
-        {dayOf('receivedOn', 'Came on')}
-        {dayOf('expiresOn', 'Use by')}
-        {dayOf('openedOn', 'Opened on')}
-        <MoneyField
-          label="Cost of the container, dollars"
-          value={value.costCents}
-          error={errors.costCents}
-          onChange={(costCents) => setValue({ ...value, costCents })}
-        />
-        {text('note', 'Note', 1000)}
-      </FieldGrid>
-    </FormBox>
+    <div onKeyDownCapture={keepsForm}>
+      <FormBox
+        title={`Change lot ${lotName(lot)}`}
+        submitLabel="Save"
+        command={edit}
+        onCancel={onCancel}
+        onSubmit={() => {
+          setTried(true);
+          if (Object.keys(wrong).length === 0) void edit.run(fields);
+        }}
+      >
+        <FieldGrid>
+          {text('number', 'Lot number', 80)}
+          {dayOf('receivedOn', 'Came on')}
+          {dayOf('expiresOn', 'Use by')}
+          {dayOf('openedOn', 'Opened on')}
+          <MoneyField
+            label="Cost of the container, dollars"
+            value={value.costCents}
+            error={errors.costCents}
+            onChange={(costCents) => setValue({ ...value, costCents })}
+          />
+          {text('note', 'Note', 1000)}
+        </FieldGrid>
+      </FormBox>
+    </div>
   );
 }

@@ -7,7 +7,6 @@ import type { ConsumableDetail, IssuePreview, Lot, Pick } from '../../../shared/
 import { isWhole, quantityText, type StockUnit } from '../../../shared/stores.ts';
 import { api, orpc } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
-import { openFound } from '../../frame/open-found.ts';
 import { fullDay } from '../../parts/days.ts';
 import { FormBox } from '../../parts/form-box.tsx';
 import { inputErrors } from '../../parts/input-schema.ts';
@@ -17,7 +16,7 @@ import { OrderSelect } from './order-select.tsx';
 import { type Amount, QuantityFields } from './quantity-fields.tsx';
 import classes from './stores.module.css';
 import { lotText } from './stores-words.ts';
-import { useScanKeepsForm } from './use-scan-keeps-form.ts';
+import { useStockScan } from './use-stock-scan.ts';
 
 function pickText({ lotName, quantity, lastDay }: Pick, unit: StockUnit): string {
   const until = lastDay === null ? '' : `, use by ${fullDay(lastDay)}`;
@@ -103,8 +102,7 @@ interface IssueFormProps {
 /** Takes from the shelf, first expired first, or from the lot in the hand. */
 export function IssueForm({ detail, lotId, onDone, onCancel, times }: IssueFormProps) {
   const { id: consumableId, unit, name } = detail;
-  const start: Amount = { quantity: isWhole(unit) ? 1 : null, unit };
-  const [amount, setAmount] = useState(start);
+  const [amount, setAmount] = useState<Amount>({ quantity: isWhole(unit) ? 1 : null, unit });
   const [from, setFrom] = useState(lotId ?? firstFirst);
   const [orderId, setOrder] = useState<string | null>(null);
   const [reason, setReason] = useState('');
@@ -114,11 +112,7 @@ export function IssueForm({ detail, lotId, onDone, onCancel, times }: IssueFormP
       onDone(`Issued: ${picks.map((pick) => pickText(pick, unit)).join('; ')}.`);
     },
   });
-  const keepsForm = useScanKeepsForm((scanned) => {
-    // What the scanner typed into the field is no amount.
-    setAmount(start);
-    void openFound(scanned);
-  });
+  const onScan = useStockScan({ form: 'issue', lotId, onOrder: setOrder });
   const fields = {
     consumableId,
     lotId: from === firstFirst ? null : from,
@@ -130,13 +124,16 @@ export function IssueForm({ detail, lotId, onDone, onCancel, times }: IssueFormP
   const wrong = inputErrors(contract.stores.issue, fields);
   const errors = tried ? { ...issue.details, ...wrong } : {};
   return (
-    <div onKeyDownCapture={keepsForm}>
+    <div onKeyDownCapture={onScan}>
       <FormBox
         title={`Issue ${name}`}
         submitLabel="Issue"
         command={issue}
         times={times}
         onCancel={onCancel}
+        answer={
+          from === firstFirst ? <FromLots consumableId={consumableId} amount={amount} /> : null
+        }
         onSubmit={() => {
           setTried(true);
           if (Object.keys(wrong).length === 0) void issue.run(fields);
@@ -150,7 +147,6 @@ export function IssueForm({ detail, lotId, onDone, onCancel, times }: IssueFormP
           onChange={setAmount}
         />
         <FromSelect detail={detail} from={from} error={errors.lotId} onChange={setFrom} />
-        {from === firstFirst ? <FromLots consumableId={consumableId} amount={amount} /> : null}
         <OrderSelect value={orderId} error={errors.orderId} onChange={setOrder} />
         <TextInput
           label="Note"

@@ -1,5 +1,5 @@
 import { Checkbox, Group, Stack, Textarea } from '@mantine/core';
-import { hazardCaution, hazardLabels, hazards } from '../../../shared/hazards.ts';
+import { hazardCaution, hazardLabels, hazards, whoDecides } from '../../../shared/hazards.ts';
 import { NumberField } from '../../parts/number-field.tsx';
 import type { ConsumableInputsProps } from './consumable-fields.ts';
 
@@ -31,6 +31,7 @@ export function KeepingAndHazards({ value, onChange, errors }: ConsumableInputsP
             />
           ))}
         </Group>
+        <p style={{ margin: '12px 0 0' }}>{whoDecides}</p>
       </Checkbox.Group>
       <Textarea
         label="Note"

@@ -5,7 +5,9 @@ import { quantityText, type StockUnit } from '../../../shared/stores.ts';
 import type { Command } from '../../api/command.ts';
 import { FormBox } from '../../parts/form-box.tsx';
 import { inputErrors } from '../../parts/input-schema.ts';
+import type { ScannedForm } from './lot-form.ts';
 import { type Amount, QuantityFields } from './quantity-fields.tsx';
+import { useStockScan } from './use-stock-scan.ts';
 
 export interface LotFormProps {
   lot: Lot;
@@ -23,6 +25,10 @@ export interface AmountWithReason {
 }
 
 interface AmountFormProps extends LotFormProps {
+  /** Which form of a lot it is: a scanned label opens the same one on its lot. */
+  form: ScannedForm;
+  /** What a scanned order's number means here. */
+  onOrder?: (orderId: string) => void;
   title: string;
   submitLabel: string;
   label: string;
@@ -51,35 +57,42 @@ export function AmountForm(props: AmountFormProps) {
   };
   const wrong = inputErrors(procedure, fields);
   const errors = tried ? { ...command.details, ...wrong } : {};
+  const onScan = useStockScan({
+    form: props.form,
+    lotId: lot.id,
+    ...(props.onOrder === undefined ? {} : { onOrder: props.onOrder }),
+  });
   return (
-    <FormBox
-      title={title}
-      submitLabel={props.submitLabel}
-      command={command}
-      onCancel={props.onCancel}
-      onSubmit={() => {
-        setTried(true);
-        if (Object.keys(wrong).length === 0) void command.run(fields);
-      }}
-    >
-      <QuantityFields
-        label={props.label}
-        counted={unit}
-        value={amount}
-        errors={errors}
-        description={`The moves say ${quantityText(lot.onHand, unit)}.`}
-        onChange={setAmount}
-      />
-      {props.children}
-      <TextInput
-        label={props.reasonLabel}
-        required
-        maxLength={400}
-        autoComplete="off"
-        value={reason}
-        error={errors.reason}
-        onChange={(event) => setReason(event.currentTarget.value)}
-      />
-    </FormBox>
+    <div onKeyDownCapture={onScan}>
+      <FormBox
+        title={title}
+        submitLabel={props.submitLabel}
+        command={command}
+        onCancel={props.onCancel}
+        onSubmit={() => {
+          setTried(true);
+          if (Object.keys(wrong).length === 0) void command.run(fields);
+        }}
+      >
+        <QuantityFields
+          label={props.label}
+          counted={unit}
+          value={amount}
+          errors={errors}
+          description={`The moves say ${quantityText(lot.onHand, unit)}.`}
+          onChange={setAmount}
+        />
+        {props.children}
+        <TextInput
+          label={props.reasonLabel}
+          required
+          maxLength={400}
+          autoComplete="off"
+          value={reason}
+          error={errors.reason}
+          onChange={(event) => setReason(event.currentTarget.value)}
+        />
+      </FormBox>
+    </div>
   );
 }

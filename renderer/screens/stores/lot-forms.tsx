@@ -20,6 +20,7 @@ export function CountForm(props: LotFormProps) {
   return (
     <AmountForm
       {...props}
+      form="count"
       title={`Count lot ${lotName(lot)}`}
       submitLabel="Write the count"
       label="On the shelf"
@@ -40,6 +41,7 @@ export function DiscardForm(props: LotFormProps) {
   return (
     <AmountForm
       {...props}
+      form="discard"
       title={`Discard from lot ${lotName(lot)}`}
       submitLabel="Discard"
       label="How much"
@@ -64,6 +66,8 @@ export function BookBackForm(props: LotFormProps) {
   return (
     <AmountForm
       {...props}
+      form="back"
+      onOrder={setOrder}
       title={`Book back into lot ${lotName(lot)}`}
       submitLabel="Book back"
       label="How much came back"

@@ -10,6 +10,8 @@ interface OrderSelectProps {
   error?: ReactNode;
 }
 
+const noOrder = { value: 'none', label: 'No order' };
+
 /** An order in work, or none; found by its number or its customer. */
 export function OrderSelect({ value, onChange, description, error }: OrderSelectProps) {
   const board = useQuery(orpc.orders.board.queryOptions({ input: { includeClosed: true } }));
@@ -17,20 +19,21 @@ export function OrderSelect({ value, onChange, description, error }: OrderSelect
     <Select
       label="For order"
       {...(description === undefined ? {} : { description })}
-      placeholder={board.error === null ? 'No order' : 'The orders could not be read'}
+      placeholder={board.error === null ? noOrder.label : 'The orders could not be read'}
       searchable
-      clearable
-      clearButtonProps={{ 'aria-label': 'Clear: for order' }}
       nothingFoundMessage="No order in work fits."
       maxDropdownHeight={320}
       limit={60}
-      data={(board.data ?? []).map(({ id, number, customerName }) => ({
-        value: id,
-        label: customerName === '' ? number : `${number} ${customerName}`,
-      }))}
+      data={[
+        noOrder,
+        ...(board.data ?? []).map(({ id, number, customerName }) => ({
+          value: id,
+          label: customerName === '' ? number : `${number} ${customerName}`,
+        })),
+      ]}
       value={value}
       error={error}
-      onChange={onChange}
+      onChange={(chosen) => onChange(chosen === noOrder.value ? null : chosen)}
     />
   );
 }

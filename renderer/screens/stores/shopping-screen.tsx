@@ -20,7 +20,7 @@ function Item({ item }: { item: ShoppingItem }) {
     <li>
       <div className={classes.wish}>
         <span>
-          <Link href={`/stores/${item.consumableId}`} className={classes.name ?? ''}>
+          <Link href={`/stores/${item.consumableId}`} className={classes.way ?? ''}>
             {item.name}
           </Link>
           <span className={classes.line}>{item.why}</span>
@@ -82,7 +82,9 @@ export function ShoppingScreen() {
       title="Shopping list"
       actions={
         <span className={`${classes.buttons} ${classes.unprinted}`}>
-          <Link href="/stores">All stores</Link>
+          <Link href="/stores" className={classes.way ?? ''}>
+            All stores
+          </Link>
           <Button variant="default" disabled={!hasItems} onClick={() => void copy()}>
             Copy
           </Button>

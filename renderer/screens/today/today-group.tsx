@@ -8,7 +8,7 @@ import { TodayRow } from './today-row.tsx';
 import { groupTitles } from './words.ts';
 
 /** More than these would push the next group off the first screen. */
-const firstShown = { late: 6, today: 12, waiting: 6, soon: 6, ready: 6 } as const;
+const firstShown = { late: 6, today: 12, waiting: 6, soon: 6, stores: 6, ready: 6 } as const;
 
 export const anchorOf = (group: Group) => `today-${group}`;
 

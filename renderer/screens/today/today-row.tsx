@@ -6,18 +6,23 @@ import { api, orpc } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { queryClient } from '../../api/queries.ts';
 import { CommandError } from '../../parts/command-error.tsx';
-import { Mark } from '../../parts/mark.tsx';
+import { Mark, type MarkKind } from '../../parts/mark.tsx';
 import { hrefOf } from './place.ts';
 import classes from './today.module.css';
 import { whenText } from './words.ts';
 
+/** Shape beside the words where somebody should look at once. */
+function whenMark({ group, kind }: TodayItem): MarkKind | null {
+  if (kind === 'expired-lot') return 'stop';
+  return group === 'late' ? 'attention' : null;
+}
+
 function When({ item }: { item: TodayItem }) {
   const text = whenText(item);
   if (text === '') return null;
+  const mark = whenMark(item);
   return (
-    <span className={classes.when}>
-      {item.group === 'late' ? <Mark kind="attention">{text}</Mark> : text}
-    </span>
+    <span className={classes.when}>{mark === null ? text : <Mark kind={mark}>{text}</Mark>}</span>
   );
 }
 
@@ -31,10 +36,10 @@ function Where({ item }: { item: TodayItem }) {
   );
 }
 
-/** Number and name where it is of an order, then what is to be done; beside it, where and when. */
+/** Number and name where it is of an order, what of the stores it is about, then what is to be done; beside it, where and when. */
 function Words({ item }: { item: TodayItem }) {
   const { number, who, what } = item;
-  if (number === null) {
+  if (who === '') {
     return (
       <>
         <span className={classes.title}>
@@ -47,7 +52,8 @@ function Words({ item }: { item: TodayItem }) {
   return (
     <>
       <span className={classes.title}>
-        {number} <span className={classes.who}>{who}</span> <Where item={item} />
+        {number} <span className={number === null ? undefined : classes.who}>{who}</span>{' '}
+        <Where item={item} />
       </span>
       <When item={item} />
       <span className={classes.what}>

@@ -7,6 +7,7 @@ export const groupTitles: Record<TodayGroup, string> = {
   today: 'Today',
   waiting: 'Waiting',
   soon: 'This week',
+  stores: 'Stores',
   ready: 'Ready to go on',
 };
 
@@ -28,6 +29,11 @@ function todayText({ since, dueOn }: TodayItem): string {
   return since === null ? '' : forText(since);
 }
 
+function storesText({ kind, dueOn }: TodayItem): string {
+  if (dueOn === null) return '';
+  return kind === 'expired-lot' ? `expired ${dayText(dueOn)}` : `use by ${dayText(dueOn)}`;
+}
+
 /** Since when, or until when, in the words of its group; empty where there is nothing to say. */
 export function whenText(item: TodayItem): string {
   switch (item.group) {
@@ -35,6 +41,8 @@ export function whenText(item: TodayItem): string {
       return waitingText(item);
     case 'today':
       return todayText(item);
+    case 'stores':
+      return storesText(item);
     default:
       return item.dueOn === null ? '' : dueText(item.dueOn);
   }

@@ -2,10 +2,13 @@ import { expect, test } from 'vitest';
 import { recordArrival } from '../../../core/shop/arrival/arrival.ts';
 import { addFinding } from '../../../core/shop/findings/findings.ts';
 import { holdOrder, releaseOrder } from '../../../core/shop/orders/holds.ts';
+import { noteOrdered } from '../../../core/shop/stores/consumables.ts';
+import { countLot } from '../../../core/shop/stores/corrections.ts';
 import { addTask, finishTask } from '../../../core/shop/tasks/tasks.ts';
 import { getToday } from '../../../core/shop/today/today.ts';
 import { contract } from '../../../shared/contract/index.ts';
 import { dayMs } from '../../support/clock.ts';
+import { received, stocked } from '../../support/stocked-shop.ts';
 import {
   checkedScale,
   newCommandId,
@@ -147,6 +150,80 @@ test('a scale is to be checked again while a bow is at the bench', async () => {
   expect(await scales()).toEqual([]);
   shop.clock.advance(dayMs + 60_000);
   expect(await scales()).toEqual(['today scale']);
+});
+
+test('lots that have expired or soon will, and what is to be ordered, each in a line', async () => {
+  const shop = await testShop();
+  const hardener = await stocked(shop.owner, {
+    name: 'Clear finish, hardener',
+    category: 'hardener',
+    weeklyUse: 60,
+    waitWeeks: 2,
+  });
+  const lot = (number: string, expiresOn: string | null, more: { containers?: number } = {}) =>
+    received(shop.owner, hardener.id, { number, expiresOn, quantity: 40, ...more });
+  await lot('H-1', '2026-03-01');
+  await lot('H-2', '2026-03-30', { containers: 2 });
+  await lot('H-3', '2026-03-31');
+  await lot('H-4', null);
+  const strings = await stocked(shop.owner, { name: 'String serving', category: 'string' });
+  await received(shop.owner, strings.id, { number: 'S-1', expiresOn: '2026-03-02', quantity: 9 });
+  const { items } = await getToday(shop.as('bench'), '2026-03-02');
+  const inFinish = { group: 'stores', consumableId: hardener.id, forRoom: 'finish room' };
+  expect(items).toMatchObject([
+    {
+      ...inFinish,
+      kind: 'expired-lot',
+      who: 'Clear finish, hardener',
+      what: 'Lot H-1, 40 mL: it has expired, set it aside.',
+      dueOn: '2026-03-01',
+      orderId: null,
+    },
+    {
+      kind: 'expiring-lot',
+      who: 'String serving',
+      what: 'Lot S-1, 9 mL: use it up.',
+      consumableId: strings.id,
+      forRoom: 'bench',
+    },
+    {
+      ...inFinish,
+      kind: 'expiring-lot',
+      what: 'Lot H-2 (2 containers), 80 mL: use it up.',
+      dueOn: '2026-03-30',
+    },
+  ]);
+  // A day on H-3 comes into sight, and no string serving is in date any more.
+  expect(await told(shop, '2026-03-03')).toEqual([
+    'stores expired-lot',
+    'stores expired-lot',
+    'stores time-to-order',
+    'stores expiring-lot',
+    'stores expiring-lot',
+  ]);
+});
+
+test('what falls to its reorder point is to be ordered, until it was; used up lots say nothing', async () => {
+  const shop = await testShop();
+  const { id, rowVersion } = await stocked(shop.owner, { weeklyUse: 60, waitWeeks: 2 });
+  const lotId = await received(shop.owner, id, { quantity: 130, expiresOn: '2026-03-20' });
+  expect(await told(shop, '2026-03-02')).toEqual(['stores expiring-lot']);
+  const given = { lotId, unit: 'mL', reason: 'month end' } as const;
+  await countLot(shop.owner, { commandId: newCommandId(), ...given, quantity: 90 });
+  const { items } = await getToday(shop.owner, '2026-03-02');
+  expect(items).toMatchObject([
+    {
+      kind: 'time-to-order',
+      who: 'Clear finish, resin',
+      what: 'Order 150 mL: 90 mL in date.',
+      forRoom: 'office',
+      dueOn: null,
+    },
+    { kind: 'expiring-lot' },
+  ]);
+  await countLot(shop.owner, { commandId: newCommandId(), ...given, quantity: 0 });
+  await noteOrdered(shop.owner, { commandId: newCommandId(), id, rowVersion, onOrder: 500 });
+  expect(await told(shop, '2026-03-02')).toEqual([]);
 });
 
 test('the day is the one on the wall: an evening in an American shop, and the new year', async () => {

@@ -35,6 +35,7 @@ test('a task of no order is for the office and carries what "Done" needs', () =>
       forPersonName: null,
       taskId: 'task-1',
       taskRowVersion: 3,
+      consumableId: null,
       opens: null,
     },
   ]);

@@ -12,7 +12,7 @@ const item = (group: TodayGroup, kind: TodayKind, days: { dueOn?: string; since?
     ...days,
   });
 
-test('what is due by how bad it is, waiting by how long, the rest as it comes', () => {
+test('what is due by how bad it is, waiting by how long, stores by what cannot wait, the rest as it comes', () => {
   const expected = [
     item('late', 'claim', { dueOn: '2026-11-20' }),
     item('late', 'promised', { dueOn: '2026-11-18' }),
@@ -25,6 +25,10 @@ test('what is due by how bad it is, waiting by how long, the rest as it comes', 
     item('waiting', 'consent', { since: '2026-11-01' }),
     item('soon', 'task', { dueOn: '2026-11-26' }),
     item('soon', 'promised', { dueOn: '2026-11-27' }),
+    item('stores', 'expired-lot', { dueOn: '2026-11-01' }),
+    item('stores', 'expired-lot', { dueOn: '2026-11-20' }),
+    item('stores', 'time-to-order'),
+    item('stores', 'expiring-lot', { dueOn: '2026-11-26' }),
     item('ready', 'ready', { dueOn: '2026-11-27' }),
     item('ready', 'ready'),
   ];

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { clockWords, stripClocks } from '../../../renderer/frame/clock-strip/clock-words.ts';
+import {
+  clockWords,
+  passedWords,
+  stripClocks,
+} from '../../../renderer/frame/clock-strip/clock-words.ts';
 import type { Clock } from '../../../shared/contract/clocks.ts';
 
 const noon = Date.parse('2026-11-25T12:00:00.000Z');
@@ -99,5 +103,13 @@ describe('what the strip shows', () => {
   it('keeps the window and the cure of one bow apart', () => {
     const clocks = [cure('o1', 'recoat-closes', 60), cure('o1', 'handle', 30)];
     expect(stripClocks(clocks, noon)).toHaveLength(2);
+  });
+});
+
+describe('what is said aloud', () => {
+  it('is what has passed, and nothing of what still runs', () => {
+    const ended = clock({ label: 'B-3', until: at(0) });
+    expect(passedWords([clock({}), ended], noon - 1)).toBe('');
+    expect(passedWords([clock({}), ended], noon)).toMatch(/^B-3: Pot life past since \d\d:\d\d$/);
   });
 });

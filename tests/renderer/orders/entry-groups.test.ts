@@ -13,7 +13,8 @@ test('every kind of entry stands in exactly one group', () => {
 test('only what is written here by hand is offered', () => {
   const offered = offeredGroups.flatMap((group) => group.items);
   expect(offered).toEqual(expect.arrayContaining(['target-feasible', 'findings-told']));
-  for (const item of ['condition', 'final-safety', 'tracking', 'check-nocks'] as const)
+  expect(offered).toEqual(expect.arrayContaining(['lettering-applied', 'lettering-dry']));
+  for (const item of ['condition', 'final-safety', 'tracking', 'check-nocks', 'coat'] as const)
     expect(offered).not.toContain(item);
 });
 
@@ -40,17 +41,16 @@ const route = [
 ] as const;
 
 test('what the next gate and the present work need comes first', () => {
-  const groups = groupsFor({ route, stage: 'strip-sand', next: 'finish' }, new Set());
-  expect(groups.now.map((group) => group.gate)).toEqual(['finish']);
-  // Bites are records of their own by now; what was noted of them before is still shown.
-  const noted = groupsFor({ route, stage: 'strip-sand', next: 'finish' }, new Set(['removal']));
+  const agreed = groupsFor({ route, stage: 'agreed', next: 'weight-work' }, new Set());
+  expect(agreed.now.map((group) => group.gate)).toEqual(['weight-work']);
+  const place = { route, stage: 'strip-sand', next: 'finish' } as const;
+  const groups = groupsFor(place, new Set());
+  expect(groups.now).toEqual([]);
+  // Bites and coats are records of their own by now; what was noted of them before is still shown.
+  const noted = groupsFor(place, new Set(['removal', 'last-grit', 'coat']));
   expect(noted.now.map((group) => group.gate)).toEqual(['bite', 'finish']);
-  expect(groups.later.map((group) => group.gate)).toEqual([
-    'lettering',
-    'coat',
-    'final-check',
-    'packed',
-  ]);
+  expect(noted.later.map((group) => group.gate)).toEqual(['lettering', 'coat', 'packed']);
+  expect(groups.later.map((group) => group.gate)).toEqual(['lettering', 'packed']);
   expect(groups.before.map((group) => group.gate)).toEqual(['agreed', 'weight-work']);
 });
 

@@ -48,7 +48,8 @@ const openOf = (one: Order) => places.filter((place) => mattersNow(place, one));
 
 test('each stage opens the sections its work is done in', () => {
   expect(openOf(order('requested'))).toEqual(['inscription', 'photos']);
-  expect(openOf(order('weight-work'))).toEqual(['weighings', 'geometry', 'bench-log']);
+  expect(openOf(order('weight-work'))).toEqual(['weighings', 'geometry']);
+  expect(openOf(order('finish'))).toEqual(['inscription', 'bench-log']);
   expect(openOf(order('final-check'))).toEqual(['final-check']);
   expect(openOf(order('packed'))).toEqual(['shipping', 'photos']);
   expect(openOf(order('shipped'))).toEqual([]);
@@ -57,13 +58,13 @@ test('each stage opens the sections its work is done in', () => {
 test('what the next step misses is open in any stage', () => {
   expect(openOf(order('cure', { missing: ['final-check', 'consents'] }))).toEqual([
     'consents',
-    'bench-log',
     'final-check',
   ]);
 });
 
 test('sections the order has no use for stay folded', () => {
   const services: Order['services'] = ['scuff-recoat'];
+  expect(openOf(order('finish', { services }))).toEqual([]);
   expect(openOf(order('arrived', { services }))).toEqual(['consents', 'photos']);
   expect(openOf(order('arrived', { services, card: { customerId: null } }))).toEqual(['photos']);
   expect(openOf(order('weight-work', { card: { goingHome: 'declined' } }))).toEqual(['shipping']);

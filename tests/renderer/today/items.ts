@@ -14,6 +14,7 @@ export const itemWith = (change: Partial<TodayItem> = {}): TodayItem => ({
   forPersonName: null,
   taskId: null,
   taskRowVersion: null,
+  consumableId: null,
   opens: null,
   ...change,
 });

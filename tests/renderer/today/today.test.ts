@@ -26,6 +26,9 @@ describe('when', () => {
     ['soon', { dueOn: '2026-11-26' }, 'due tomorrow'],
     ['ready', { dueOn: null, since: '2026-11-01' }, ''],
     ['ready', { dueOn: '2026-12-12' }, 'due 12 Dec'],
+    ['stores', { kind: 'expired-lot', dueOn: '2026-11-24' }, 'expired yesterday'],
+    ['stores', { kind: 'expiring-lot', dueOn: '2026-11-25' }, 'use by today'],
+    ['stores', { kind: 'time-to-order', dueOn: null }, ''],
   ] as const)('%s, %j reads "%s"', (group, days, text) => {
     expect(whenText(itemWith({ group, ...days }))).toBe(text);
   });
@@ -63,8 +66,14 @@ describe('where an item leads', () => {
     [{ opens: 'arrival' }, '/orders/order-1/unpacking'],
     [{ kind: 'scale', orderId: null }, '/settings?tab=scales'],
     [{ kind: 'task', orderId: null }, null],
+    [{ kind: 'expired-lot', orderId: null, consumableId: 'can-1' }, '/stores/can-1'],
   ] as const)('%j: %s', (change, href) => {
     expect(hrefOf(itemWith(change))).toBe(href);
+  });
+
+  it('tells two days of one lot apart', () => {
+    const one = itemWith({ kind: 'expiring-lot', consumableId: 'can-1', dueOn: '2026-12-01' });
+    expect(keyOf(one)).not.toBe(keyOf({ ...one, dueOn: '2026-12-02' }));
   });
 
   it('tells two items of one order apart', () => {

@@ -35,13 +35,19 @@ function AskForm({ first, onDone }: { first: ConsentKind; onDone: () => void }) 
   const [isTried, setTried] = useState(false);
   const command = useOrderCommand(api.consents.ask, onDone);
   const orderId = order.card.id;
-  const proposal = useQuery(orpc.consents.propose.queryOptions({ input: { orderId, kind } }));
+  const proposal = useQuery({
+    ...orpc.consents.propose.queryOptions({ input: { orderId, kind } }),
+    // Written anew each time: what was proposed before a change must not be asked even for a moment.
+    gcTime: 0,
+  });
   const text = texts[kind] ?? proposal.data?.text ?? '';
   const isThin = text.trim().length < shortest;
   const errors = {
     text: isTried && isThin ? 'The text may not be empty.' : command.details.text,
     how: isTried && askedHow.trim() === '' ? 'Say how.' : command.details.askedHow,
   };
+  // The text is long: the form opens with it, so that it pushes no button away.
+  if (proposal.isPending && kind === first) return <BusyNote>Writing the text ...</BusyNote>;
   return (
     <FormBox
       plain

@@ -21,7 +21,7 @@ const inputOf = ({ rackSlots, transferPercent }: PolicyFields) => ({
 });
 
 const aboutTransfer =
-  'Part of a sprayed finish that reaches the work. For limbs about 30; the 65 that rules on spray guns ask for is measured on panels.';
+  'Part of a sprayed finish that reaches the work. On slender work such as limbs 20 to 50; the 65 that rules on spray guns ask for is measured on panels.';
 
 /** Places on the drying rack, and how much of what is sprayed reaches a bow. */
 export function RoomPolicy({ isOwner }: { isOwner: boolean }) {
