@@ -10,7 +10,7 @@ import { chooseAct, type World } from './stock-model/acts.ts';
 import { Ledger } from './stock-model/ledger.ts';
 
 /** `npm run campaign` runs ten thousand. */
-const commands = Number(process.env.TILLERMARK_STOCK ?? 300);
+const commands = Number(process.env.TILLERMARK_STOCK ?? 1000);
 /** A shop of its own for so many: more would only make each look at the shelves slower. */
 const perShop = 500;
 

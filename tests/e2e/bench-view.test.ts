@@ -58,6 +58,7 @@ test('a scanned work order opens the bow, and keys alone take the first bite; an
   await see(page).toHaveURL(new RegExp(`/bench/${bow.orderId}$`));
   await bench.until('bite');
   await session.accessible('bench view before a bite');
+  await session.picture('bench-view');
   await standsWhole('bite');
 
   const second = await context.newPage();

@@ -227,6 +227,7 @@ test('a fresh cup starts its clock, which ticks without a call and survives a re
   const card = page.getByRole('dialog', { name: /^Mix card/ });
   await see(card.getByRole('button', { name: 'Print' })).toBeEnabled();
   await card.getByRole('button', { name: 'Close' }).click();
+  await session.picture('finish-room');
   const clock = there.clocks.getByText(/^Pot life ends in \d+ min \d\d s$/);
   await see(clock).toBeVisible();
   await page.goto(session.at('board'));

@@ -84,6 +84,10 @@ export class Session {
   /** Pictures of the tour in the README, made anew with TILLERMARK_TOUR=1. */
   async picture(name: string): Promise<void> {
     if (!updateTour) return;
+    // From the top of the screen, whichever part of it scrolls.
+    await this.page.evaluate(() => {
+      document.querySelector('h1')?.scrollIntoView({ block: 'end' });
+    });
     mkdirSync(tour, { recursive: true });
     await this.page.screenshot({ path: `${tour}/${name}.png` });
   }

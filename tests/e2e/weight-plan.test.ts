@@ -41,6 +41,7 @@ test('52 lb is planned to 45 lb, the ways side by side, and narrowing is accepte
   expect(input.wish).toMatchObject({ weightLbf: 52, targetLbf: 45, drawIn: 28 });
   expect(plans[0]?.stopAtLbf).toBeGreaterThan(45);
   await session.accessible('weight bench with a plan');
+  await session.picture('weight-bench');
 });
 
 test.each([

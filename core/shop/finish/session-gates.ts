@@ -31,17 +31,14 @@ function rowsAt(rows: FinishRows, at: string): FinishRows {
   };
 }
 
-// By a clock that was set back a cup would be good again, a lot in date and old air new: each of
-// the states below that goes by the hour says what is wrong with the clock instead.
-
-function potLifeState({ sheet, batch, at }: Session, clock: string | null): RecordState {
+function potLifeState({ sheet, batch, at }: Session): RecordState {
   if (sheet.kind !== 'two-part') return ok;
   if (batch === null) return stateOf('No batch chosen: a two-part finish is mixed first.', at);
-  return stateOf(clock ?? potLifeTrouble(batch, at), at);
+  return stateOf(potLifeTrouble(batch, at), at);
 }
 
-function lotsState({ lots, at }: Session, clock: string | null): RecordState {
-  return lots.length === 0 ? ok : stateOf(clock ?? lotsTrouble(lots, at), at);
+function lotsState({ lots, at }: Session): RecordState {
+  return lots.length === 0 ? ok : stateOf(lotsTrouble(lots, at), at);
 }
 
 function systemState({ input, system }: Session, rows: FinishRows): RecordState {
@@ -50,14 +47,8 @@ function systemState({ input, system }: Session, rows: FinishRows): RecordState 
   return stateOf(`Another finish was chosen for this bow, not ${system.name}.`, '');
 }
 
-function airState(
-  session: Session,
-  rows: FinishRows,
-  bow: SessionBow,
-  clock: string | null,
-): RecordState {
+function airState(session: Session, rows: FinishRows, bow: SessionBow): RecordState {
   if (session.air === null) return none;
-  if (clock !== null) return stateOf(clock, session.at);
   const troubles = airTroublesAt(session.air, session.sheet, rows, bow, session.at);
   return stateOf(troubles.length === 0 ? null : troubles.join(' '), session.at);
 }
@@ -76,31 +67,27 @@ async function coatWindowState(
   { at }: Session,
   bow: SessionBow,
   rows: FinishRows,
-  clock: string | null,
 ): Promise<RecordState> {
   const coat = lastCoat(rows);
   if (coat === null) return ok;
-  if (clock !== null) return stateOf(clock, coat.at);
   const window = windowOf(rows, await airSince(db, coat.at), at);
   if (window === null || window.state === 'open') return ok;
   if (window.state === 'scuff' && bow.scuffed !== null) return ok;
   return stateOf(window.sentence, coat.at);
 }
 
-/** @param clock why the computer's clock cannot be trusted; null where it can. */
 async function coatState(
   db: Db,
   session: Session,
   bow: SessionBow,
   stored: FinishRows,
-  clock: string | null,
 ): Promise<CoatState> {
   const rows = rowsAt(stored, session.at);
   return {
-    potLife: potLifeState(session, clock),
-    lots: lotsState(session, clock),
-    window: await coatWindowState(db, session, bow, rows, clock),
-    air: airState(session, rows, bow, clock),
+    potLife: potLifeState(session),
+    lots: lotsState(session),
+    window: await coatWindowState(db, session, bow, rows),
+    air: airState(session, rows, bow),
     system: systemState(session, rows),
   };
 }
@@ -145,6 +132,17 @@ function rackMissing({ used, wanted, all }: RackSlots, gate: Gate): MissingItem[
   ];
 }
 
+/**
+ * By a clock that was set back a cup would be good again, a lot in date and old air new, and the
+ * coat would carry a false hour: nothing else is judged, and nobody lets it pass.
+ */
+function clockMissing(trouble: string | null, gate: Gate): MissingItem[] {
+  if (trouble === null) return [];
+  return [
+    { item: 'clock', gate, sentence: trouble, section: 'finish', opens: null, override: 'never' },
+  ];
+}
+
 /** Of the cup and the can: the same for every bow of the session. */
 const shared: readonly string[] = ['pot-life', 'lots-in-date'];
 
@@ -172,22 +170,25 @@ export async function sessionVerdict(
 ): Promise<SessionVerdict> {
   const orders = session.bows.map(({ order }) => order);
   const known = await readManyFacts(db, orders, now);
-  const trouble = await readClockTrouble(db, now);
+  const rows = new Map([...known].map(([id, facts]) => [id, facts.rows.finish]));
+  const slots = await rackSlots(db, session);
+  const ofAll: Gate = session.input.purpose === 'first-clear' ? 'first-clear' : 'coat';
+  const clock = clockMissing(await readClockTrouble(db, now), ofAll);
+  if (clock.length > 0) return { session: clock, orders: [], slots, rows };
   const missing: OrderMissing[] = [];
   for (const { order, bow } of session.bows) {
     const its = known.get(order.id);
     if (its === undefined) continue;
-    const coat = await coatState(db, session, bow, its.rows.finish, trouble);
+    const coat = await coatState(db, session, bow, its.rows.finish);
     const facts = { ...its.facts, coat };
     const gate = gateOf(session.input.purpose, facts);
     missing.push({ orderId: order.id, number: order.number, missing: missingAt(gate, facts) });
   }
-  const slots = await rackSlots(db, session);
   const all = missing.flatMap((each) => each.missing);
   return {
     session: [
       ...once(all.filter((each) => shared.includes(each.item))),
-      ...rackMissing(slots, session.input.purpose === 'first-clear' ? 'first-clear' : 'coat'),
+      ...rackMissing(slots, ofAll),
     ],
     orders: missing
       .map((each) => ({
@@ -196,6 +197,6 @@ export async function sessionVerdict(
       }))
       .filter((each) => each.missing.length > 0),
     slots,
-    rows: new Map([...known].map(([id, { rows }]) => [id, rows.finish])),
+    rows,
   };
 }
