@@ -1,4 +1,4 @@
-import type { ConsumableFields } from '../../shared/contract/stores.ts';
+import { blankConsumable, type ConsumableFields } from '../../shared/contract/stores.ts';
 import type { GritScale } from '../../shared/grit.ts';
 
 /** One delivery: working days before today that it came, and days from today that it expires. */
@@ -22,31 +22,13 @@ export interface DemoConsumable {
   onOrder?: number;
 }
 
-const plain: ConsumableFields = {
-  name: '',
-  category: 'other',
-  unit: 'each',
-  grit: null,
-  barcode: '',
-  shelf: '',
-  weeklyUse: null,
-  weeklyUseSpread: null,
-  waitWeeks: null,
-  waitWeeksSpread: null,
-  runOutPercent: 5,
-  orderQuantity: null,
-  openedDays: null,
-  hazards: [],
-  note: '',
-};
-
 function abrasive(
   grit: number,
   scale: GritScale,
   change: Partial<ConsumableFields>,
 ): ConsumableFields {
   return {
-    ...plain,
+    ...blankConsumable,
     category: 'abrasive',
     unit: 'sheet',
     grit: { grit, scale },
@@ -106,7 +88,7 @@ const papers: Record<string, DemoConsumable> = {
 const finishes: Record<string, DemoConsumable> = {
   resin: {
     fields: {
-      ...plain,
+      ...blankConsumable,
       name: 'Clear two-part finish, resin',
       category: 'finish',
       unit: 'mL',
@@ -126,7 +108,7 @@ const finishes: Record<string, DemoConsumable> = {
   },
   hardener: {
     fields: {
-      ...plain,
+      ...blankConsumable,
       name: 'Clear two-part finish, hardener',
       category: 'hardener',
       unit: 'mL',
@@ -155,7 +137,7 @@ const finishes: Record<string, DemoConsumable> = {
   },
   thinner: {
     fields: {
-      ...plain,
+      ...blankConsumable,
       name: 'Thinner for the clear finish',
       category: 'thinner',
       unit: 'mL',
@@ -170,7 +152,7 @@ const finishes: Record<string, DemoConsumable> = {
   },
   oil: {
     fields: {
-      ...plain,
+      ...blankConsumable,
       name: 'Rubbing oil',
       category: 'finish',
       unit: 'mL',
@@ -193,7 +175,7 @@ const finishes: Record<string, DemoConsumable> = {
   },
   acetone: {
     fields: {
-      ...plain,
+      ...blankConsumable,
       name: 'Acetone',
       category: 'solvent',
       unit: 'fl oz',
@@ -211,12 +193,17 @@ const finishes: Record<string, DemoConsumable> = {
 
 const others: Record<string, DemoConsumable> = {
   ink: {
-    fields: { ...plain, name: 'Lettering pen, black', category: 'ink', shelf: 'Lettering drawer' },
+    fields: {
+      ...blankConsumable,
+      name: 'Lettering pen, black',
+      category: 'ink',
+      shelf: 'Lettering drawer',
+    },
     lots: [{ number: '', daysAgo: 50, expiresIn: null, quantity: 4, cents: 1500 }],
   },
   serving: {
     fields: {
-      ...plain,
+      ...blankConsumable,
       name: 'Serving thread, spool',
       category: 'string',
       shelf: 'String board',
@@ -228,7 +215,12 @@ const others: Record<string, DemoConsumable> = {
     onOrder: 4,
   },
   horn: {
-    fields: { ...plain, name: 'Black tip overlays, pair', category: 'overlay', shelf: 'Drawer 3' },
+    fields: {
+      ...blankConsumable,
+      name: 'Black tip overlays, pair',
+      category: 'overlay',
+      shelf: 'Drawer 3',
+    },
     lots: [{ number: '', daysAgo: 64, expiresIn: null, quantity: 8, cents: 5200 }],
   },
 };

@@ -52,6 +52,25 @@ export const consumableFields = z.strictObject({
 });
 export type ConsumableFields = z.infer<typeof consumableFields>;
 
+/** A consumable of which nothing is known yet but what most of them share. */
+export const blankConsumable: ConsumableFields = {
+  name: '',
+  category: 'other',
+  unit: 'each',
+  grit: null,
+  barcode: '',
+  shelf: '',
+  weeklyUse: null,
+  weeklyUseSpread: null,
+  waitWeeks: null,
+  waitWeeksSpread: null,
+  runOutPercent: 5,
+  orderQuantity: null,
+  openedDays: null,
+  hazards: [],
+  note: '',
+};
+
 /** The unit is chosen once: what was ever received, issued and counted is in it. */
 const editedFields = consumableFields.omit({ unit: true });
 

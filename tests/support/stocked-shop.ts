@@ -1,6 +1,7 @@
 import { addConsumable } from '../../core/shop/stores/consumables.ts';
 import { receiveLots } from '../../core/shop/stores/receive.ts';
 import type { ShopContext } from '../../core/storage/context.ts';
+import { blankConsumable } from '../../shared/contract/stores.ts';
 import type { ContractInputs } from '../../shared/contract/types.ts';
 import { newCommandId } from './new-command-id.ts';
 
@@ -8,21 +9,12 @@ type Consumable = Omit<ContractInputs['stores']['addConsumable'], 'commandId'>;
 type Received = Omit<ContractInputs['stores']['receive'], 'commandId' | 'consumableId'>;
 
 export const consumableFields: Consumable = {
+  ...blankConsumable,
   name: 'Clear finish, resin',
   category: 'finish',
   unit: 'mL',
-  grit: null,
-  barcode: '',
   shelf: 'Cabinet 1',
-  weeklyUse: null,
-  weeklyUseSpread: null,
-  waitWeeks: null,
-  waitWeeksSpread: null,
   runOutPercent: null,
-  orderQuantity: null,
-  openedDays: null,
-  hazards: [],
-  note: '',
 };
 
 export const receivedFields: Received = {

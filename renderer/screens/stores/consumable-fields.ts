@@ -1,5 +1,9 @@
 import { contract } from '../../../shared/contract/index.ts';
-import type { ConsumableDetail, ConsumableFields } from '../../../shared/contract/stores.ts';
+import {
+  blankConsumable,
+  type ConsumableDetail,
+  type ConsumableFields,
+} from '../../../shared/contract/stores.ts';
 import { inputErrors } from '../../parts/input-schema.ts';
 import { omit } from '../../parts/omit.ts';
 
@@ -11,22 +15,11 @@ export interface ConsumableInputsProps {
   isNew: boolean;
 }
 
+/** Most of what a shop enters is paper. */
 export const emptyConsumable: ConsumableFields = {
-  name: '',
+  ...blankConsumable,
   category: 'abrasive',
   unit: 'sheet',
-  grit: null,
-  barcode: '',
-  shelf: '',
-  weeklyUse: null,
-  weeklyUseSpread: null,
-  waitWeeks: null,
-  waitWeeksSpread: null,
-  runOutPercent: 5,
-  orderQuantity: null,
-  openedDays: null,
-  hazards: [],
-  note: '',
 };
 
 /** What the form changes of a consumable that is there. */
