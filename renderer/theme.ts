@@ -99,6 +99,7 @@ export const theme = createTheme({
     RadioGroup: { defaultProps: { size: 'md' } },
     Slider: { defaultProps: { size: 'md', thumbSize: 24 } },
     Switch: { defaultProps: { size: 'md' } },
+    Kbd: { styles: { root: { fontSize: '13px' } } },
     Table: { defaultProps: { fz: 'md' } },
     Tabs: { styles: { tab: { fontSize: '16px' } } },
     Menu: { defaultProps: { withInitialFocusPlaceholder: false } },

@@ -13,6 +13,12 @@ export const removalMethodLabels: Record<RemovalMethod, string> = {
   noted: 'Bite noted in words',
 };
 
+/** Said wherever a bow is about to be drawn on the scale; common practice. */
+export const weighingCautions: readonly string[] = [
+  'Use a stringer and eye protection; stand clear of the limbs and the line of the string.',
+  'Never past its maximum safe draw; never leave a bow on the rig drawn.',
+];
+
 /** Where the string runs over a limb, seen from the belly with the tip up. */
 export const stringTracks = ['left', 'centre', 'right'] as const;
 export const stringTrack = z.enum(stringTracks);

@@ -7,6 +7,7 @@ import {
   fitForceDraw,
   ftLbfFromInLbf,
   type MeasuredBow,
+  type MonotoneCubic,
   monotoneCubic,
   solveStaticBow,
   wholeBowOf,
@@ -70,6 +71,25 @@ function readingsOf({ readings, wish }: PlanInput): ForceReading[] {
 }
 
 /**
+ * The bow when all is done, drawn as it draws now: the model tells what share of the weight is left
+ * at each draw, and `nowAt` what it is a share of, lbf at inches AMO. At the last draw it is what
+ * is forecast.
+ */
+function curveAfter(
+  then: Modelled,
+  weightLbf: number,
+  shape: MonotoneCubic,
+  nowAt: (drawIn: number) => number,
+): ForceReading[] {
+  const shares = then.points.map(({ drawIn, forceLbf }) => {
+    const modelled = shape.at(Math.min(Math.max(drawIn, shape.fromX), shape.toX));
+    return { drawIn, forceLbf: modelled > 0 ? (forceLbf / modelled) * nowAt(drawIn) : 0 };
+  });
+  const last = shares.at(-1)?.forceLbf ?? 0;
+  return last > 0 ? raised(shares, weightLbf / last) : [];
+}
+
+/**
  * Force-draw curve of the bow as it is: measured, fitted, and modelled up to the plan's draw on
  * the scale of the present weight. Inches AMO, lbf.
  * @param after the bow when all is done, and what it is forecast to weigh
@@ -95,13 +115,16 @@ export function forceDrawOf(
   const measured = fit.basis === 'monotone cubic' || fit.basis === 'straight line';
   const slopeFrom = measured && fit.whyNot(drawIn) === null ? 'readings' : 'model';
   const then = after === null ? null : modelledCurve(after.bow, drawIn);
-  const thenLast = then?.points.at(-1)?.forceLbf ?? 0;
+  const nowAt = (draw: number) =>
+    fit.whyNot(draw) === null
+      ? fit.weightAt(draw).forceLbf
+      : shape.at(Math.min(Math.max(draw, shape.fromX), shape.toX)) * scale;
   return {
     basis: fit.basis,
     measured: [...fit.readings],
     curve: curveOf(fit),
     modelled: raised(model.points, scale),
-    after: then && after ? raised(then.points, after.weightLbf / thenLast) : [],
+    after: then && after ? curveAfter(then, after.weightLbf, shape, nowAt) : [],
     slopeLbfPerIn: slopeFrom === 'readings' ? fit.slopeAt(drawIn) : shape.slopeAt(drawIn) * scale,
     slopeFrom,
     storedFtLbf: storedFtLbf(fit, drawIn),

@@ -31,7 +31,7 @@ export {
   masterStringFor,
 } from './marking-text.ts';
 export { type MeasuredBow, type MeasuredLimb, modelledWeight, wholeBowOf } from './modelled-bow.ts';
-export { monotoneCubic } from './monotone-cubic.ts';
+export { type MonotoneCubic, monotoneCubic } from './monotone-cubic.ts';
 export type { PlanBow, PlanWish } from './plan/bow.ts';
 export { defaultLimits, type PlanLimits } from './plan/limits.ts';
 export { planReduction, planWithoutHinge } from './plan/plan.ts';

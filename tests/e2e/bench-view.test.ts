@@ -61,6 +61,16 @@ test('a scanned work order opens the bow, and keys alone take the first bite; an
   await session.picture('bench-view');
   await standsWhole('bite');
 
+  // A bow weighed in between is strung and drawn: what is said of cutting is not said there.
+  const ofCutting = page.getByText(/^Unstring the bow first/);
+  await see(ofCutting).toBeVisible();
+  await page.getByRole('button', { name: 'Weigh again' }).click();
+  await see(page.getByText(/^Never past its maximum safe draw/)).toBeVisible();
+  await see(ofCutting).toBeHidden();
+  await standsWhole('weigh in between');
+  await page.getByRole('button', { name: 'Do not weigh' }).click();
+  await see(ofCutting).toBeVisible();
+
   const second = await context.newPage();
   await second.goto(session.at(`bench/${bow.orderId}`));
   await see(second.getByText((await bench.view()).sentence)).toBeVisible();

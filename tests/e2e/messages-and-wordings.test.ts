@@ -63,6 +63,17 @@ describe('a message leaves the shop', () => {
     await see(agree.section('Papers')).toContainText('Estimate');
   });
 
+  test('after a dialog the focus is where it was pressed, also behind a menu', async () => {
+    const write = messages().getByRole('button', { name: 'Write a message' });
+    await write.click();
+    await agree.closeDialog();
+    await see(write).toBeFocused();
+    await agree.openPaper('For the customer', 'Estimate');
+    await agree.closeDialog();
+    const menu = agree.section('Papers').getByRole('button', { name: 'For the customer' });
+    await see(menu).toBeFocused();
+  });
+
   test('a message that is wrong is written off with a reason and stays readable', async () => {
     await messages()
       .getByRole('button', { name: /^Strike out the message/ })

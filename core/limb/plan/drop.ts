@@ -21,7 +21,7 @@ export function totalDrop({ weightLbf, targetLbf }: PlanWish, limits: PlanLimits
     return { lbf, part, level: 'confirm', sentence };
   }
   if (part >= limits.noteDropPart - dust) {
-    const sentence = `Total drop: ${figure}, from ${percent(limits.noteDropPart)} on it changes how the bow shoots.`;
+    const sentence = `Total drop: ${figure}. From ${percent(limits.noteDropPart)} on, the bow shoots differently.`;
     return { lbf, part, level: 'note', sentence };
   }
   return { lbf, part, level: 'small', sentence: null };

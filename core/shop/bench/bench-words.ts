@@ -1,3 +1,4 @@
+import { weighingCautions } from '../../../shared/bench.ts';
 import type { BenchStep } from '../../../shared/contract/bench-work.ts';
 import { decimal } from '../../../shared/measure.ts';
 
@@ -49,7 +50,6 @@ export function sentenceOf(step: BenchStep, hasTarget = true): string {
 
 const dust =
   'Glass and wood dust: extraction on, and a fitted respirator as its data sheet and your local code ask.';
-const slip = 'Never leave a bow on the rig drawn; stand out of the line of the string.';
 
 /** Cautions at the point of use; where a product is handled its own data sheet comes first. */
 export function cautionsOf(step: BenchStep): string[] {
@@ -70,7 +70,7 @@ export function cautionsOf(step: BenchStep): string[] {
         : [];
     case 'weigh':
     case 'weigh-again':
-      return [slip];
+      return [...weighingCautions];
     case 'glass-check':
       return ['Lifted strands cut: gloves on, and never run a bare finger along an edge.'];
     case 'read-tiller':

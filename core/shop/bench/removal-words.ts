@@ -6,7 +6,7 @@ import { decimal, inchFraction } from '../../../shared/measure.ts';
 import type { RemovalCutRow, RemovalFaceRow, RemovalRow } from '../../storage/tables.ts';
 import type { LimbWorks } from './removal-drop.ts';
 
-const fraction = (inches: number) => `${inchFraction(inches, 64)} in`;
+const fraction = (inches: number) => `${inchFraction(inches, 64)}"`;
 
 /** Every width is given both ways: per side and in total. */
 function limbWords({ limb, cuts, bellyThou, backThou }: BenchLimbWork): string {
@@ -27,7 +27,7 @@ function limbWords({ limb, cuts, bellyThou, backThou }: BenchLimbWork): string {
     : `${limb} limb ${thou(bellyThou)} off the belly, ${thou(backThou)} off the back`;
 }
 
-/** `Narrowed: upper limb 1/64 in per side, 1/32 in in total; lower limb nothing`. */
+/** `Narrowed: upper limb 1/64" per side, 1/32" in total; lower limb nothing`. */
 export function removalWords(method: RemovalMethod, works: LimbWorks): string {
   return `${removalMethodLabels[method]}: ${limbs.map((limb) => limbWords(works[limb])).join('; ')}`;
 }

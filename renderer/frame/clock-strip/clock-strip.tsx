@@ -12,7 +12,7 @@ const once = { getInitialValueInEffect: false };
 /** As many as stand in one row beside the rail; the others are in the finish room. */
 function useMost(): number {
   const isNarrow = useMediaQuery('(max-width: 900px)', false, once);
-  const isMiddling = useMediaQuery('(max-width: 1200px)', false, once);
+  const isMiddling = useMediaQuery('(max-width: 1400px)', false, once);
   return isNarrow ? 1 : isMiddling ? 2 : 3;
 }
 

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import { weighingCautions } from '../../../shared/bench.ts';
 import type { BenchView as BenchRecords } from '../../../shared/contract/bench-work.ts';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { Scale } from '../../../shared/contract/scales.ts';
@@ -73,7 +74,7 @@ export function BenchView({ view, seen, order, scales, change }: BenchViewProps)
       numbers={numberRow(seen, pulledNow(weigh.entry, jobDrawIn), isWeighing)}
       tiller={isWeighing ? null : tillerLine(seen)}
       told={isWeighing ? null : seen.told}
-      cautions={seen.cautions}
+      cautions={isWeighing ? weighingCautions : seen.cautions}
       layout={isWeighing || isEntry ? 'rows' : 'columns'}
       side={side}
     >

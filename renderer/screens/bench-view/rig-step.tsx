@@ -22,13 +22,18 @@ interface RigStepProps {
   entry: WeighEntry;
   onChange: (entry: WeighEntry) => void;
   strings: readonly string[];
+  /** A scale that may be used is chosen already. */
+  hasScale: boolean;
   /** Why the weighing was not saved. */
   notice: ReactNode;
   onClose: () => void;
 }
 
 /** Brace, rig zero, string and scale of a weighing, without a word typed. */
-export function RigStep({ entry, onChange, strings, notice, onClose }: RigStepProps) {
+export function RigStep(props: RigStepProps) {
+  const { entry, onChange, strings, hasScale, notice, onClose } = props;
+  // It comes first where it is missing, and stays there: nothing moves under the hand that chose it.
+  const [isScaleFirst] = useState(!hasScale);
   const [field, setField] = useState<keyof typeof fields>('braceIn');
   const scales = useQuery(orpc.scales.list.queryOptions());
   const put = (value: number) => onChange({ ...entry, [field]: value });
@@ -41,6 +46,26 @@ export function RigStep({ entry, onChange, strings, notice, onClose }: RigStepPr
     onConfirm: () => (field === 'braceIn' ? setField('rigZeroLbf') : onClose()),
     onBack: onClose,
   });
+  const scaleChoice = (
+    <>
+      {scales.error === null ? null : (
+        <ErrorNote error={scales.error} onAgain={() => void scales.refetch()} />
+      )}
+      {scales.data === undefined && scales.error === null ? <BusyNote /> : null}
+      <Choices
+        label="Scale"
+        options={(scales.data ?? [])
+          .filter(({ active }) => active)
+          .map(({ id, name, usable, reason }) => ({
+            id,
+            text: usable ? name : `${name}: ${reason}`,
+            disabled: !usable,
+          }))}
+        chosen={entry.scaleId}
+        onChoose={(scaleId) => onChange({ ...entry, scaleId })}
+      />
+    </>
+  );
   return (
     <NumberEntry
       trouble={keys.trouble}
@@ -52,6 +77,7 @@ export function RigStep({ entry, onChange, strings, notice, onClose }: RigStepPr
         </BigButton>
       }
     >
+      {isScaleFirst ? scaleChoice : null}
       {(['braceIn', 'rigZeroLbf'] as const).map((name) => (
         <Stepper
           key={name}
@@ -82,22 +108,7 @@ export function RigStep({ entry, onChange, strings, notice, onClose }: RigStepPr
         chosen={entry.stringNote}
         onChoose={(stringNote) => onChange({ ...entry, stringNote })}
       />
-      {scales.error === null ? null : (
-        <ErrorNote error={scales.error} onAgain={() => void scales.refetch()} />
-      )}
-      {scales.data === undefined && scales.error === null ? <BusyNote /> : null}
-      <Choices
-        label="Scale"
-        options={(scales.data ?? [])
-          .filter(({ active }) => active)
-          .map(({ id, name, usable, reason }) => ({
-            id,
-            text: usable ? name : `${name}: ${reason}`,
-            disabled: !usable,
-          }))}
-        chosen={entry.scaleId}
-        onChoose={(scaleId) => onChange({ ...entry, scaleId })}
-      />
+      {isScaleFirst ? null : scaleChoice}
     </NumberEntry>
   );
 }

@@ -50,7 +50,7 @@ function UndoThis({ item, watch, onClose }: UndoThisProps) {
   return (
     <>
       <ReadBack
-        said={item.what}
+        said={/[.!?]$/.test(item.what) ? item.what : `${item.what}.`}
         question="Undo this?"
         more={item.effect}
         yes="Yes, undo"

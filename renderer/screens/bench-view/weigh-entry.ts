@@ -22,7 +22,10 @@ export function pullText({ drawIn, forceLbf }: { drawIn: number; forceLbf: numbe
 }
 
 /** What is asked for next. The first pull settles the bow and is dropped. */
-export function nextPull(entry: WeighEntry): string {
+export function nextPull(entry: WeighEntry, hasScale: boolean): string {
+  if (!hasScale) {
+    return 'No checked scale is chosen: press Change and choose one, or check it in Settings first.';
+  }
   const at = `${decimal(entry.drawIn, 2)} in`;
   const count = entry.pulls.length;
   if (count === 0) return `Pull to ${at} to settle the bow. This first pull is dropped.`;

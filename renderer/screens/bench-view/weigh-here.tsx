@@ -74,6 +74,7 @@ export function WeighHere(props: WeighHereProps) {
         entry={entry}
         onChange={onChange}
         strings={prefill.strings}
+        hasScale={scale?.usable === true}
         notice={notice}
         onClose={() => setRig(false)}
       />

@@ -89,7 +89,7 @@ export function WeighStep(props: WeighStepProps) {
         </BigButton>
       }
     >
-      <p className={classes.words}>{nextPull(entry)}</p>
+      <p className={classes.words}>{nextPull(entry, scaleName !== null)}</p>
       {last === null || !ready ? (
         <output className={classes.keyed} aria-label="Pull keyed in">
           {ready ? '–' : keys.text} lb

@@ -46,8 +46,10 @@ function Told({ job }: { job: ForecastJob }) {
       <Table.Td className={classes.number}>{decimal(job.measuredDropLbf)} lb</Table.Td>
       <Table.Td className={classes.inBand}>
         <Mark kind={job.isInside ? 'done' : 'attention'}>
-          {job.isInside ? 'Inside' : 'Outside'}: {decimal(job.measuredLbf)} in {decimal(low)} to{' '}
-          {decimal(high)} lb @ {decimal(job.drawIn, 4)}"
+          {job.isInside ? 'Inside' : 'Outside'}: {decimal(job.measuredLbf)},{' '}
+          <span className={classes.whole}>
+            band {decimal(low)} to {decimal(high)} lb @ {decimal(job.drawIn, 4)}"
+          </span>
         </Mark>
       </Table.Td>
     </Table.Tr>

@@ -39,6 +39,14 @@ interface ScrollingTableProps {
   children: ReactNode;
 }
 
+function Caption({ children }: { children: ReactNode }) {
+  return (
+    <Table.Caption className={classes.caption ?? ''}>
+      <span className={classes.captionText}>{children}</span>
+    </Table.Caption>
+  );
+}
+
 /** Wider than a hand-held screen: it scrolls by itself. */
 function ScrollingTable({ label, widthPx, children }: ScrollingTableProps) {
   return (
@@ -66,7 +74,7 @@ function Figures({
 }) {
   return (
     <ScrollingTable label={label} widthPx={480}>
-      <Table.Caption ta="left">{caption}</Table.Caption>
+      <Caption>{caption}</Caption>
       <Table.Thead>
         <Table.Tr>
           <Table.Th>{first}</Table.Th>
@@ -93,14 +101,12 @@ function Methods({ methods }: { methods: readonly MethodFigure[] }) {
   if (methods.length === 0) return <p>No job of this choice tells yet what its bites took.</p>;
   return (
     <ScrollingTable label="By what the bites were" widthPx={420}>
-      <Table.Caption ta="left">
-        Drop measured over drop reckoned, by what the bites were; 1 is as reckoned.
-      </Table.Caption>
+      <Caption>Drop measured over drop reckoned, by what the bites were; 1 is as reckoned.</Caption>
       <Table.Thead>
         <Table.Tr>
           <Table.Th>Bites</Table.Th>
           <Table.Th>Measured over reckoned</Table.Th>
-          <Table.Th>Jobs</Table.Th>
+          <Table.Th>Closed jobs</Table.Th>
         </Table.Tr>
       </Table.Thead>
       <Table.Tbody>
@@ -130,15 +136,15 @@ function Strokes({ strokes }: { strokes: Record['strokes'] }) {
   }
   return (
     <ScrollingTable label="What strokes take" widthPx={420}>
-      <Table.Caption ta="left">
+      <Caption>
         What a hundred strokes of coarse grit take off each face, from the closed jobs that counted
         them; finer grit counts for less.
-      </Table.Caption>
+      </Caption>
       <Table.Thead>
         <Table.Tr>
           <Table.Th>Bows</Table.Th>
           <Table.Th>A hundred strokes</Table.Th>
-          <Table.Th>Jobs</Table.Th>
+          <Table.Th>Closed jobs</Table.Th>
         </Table.Tr>
       </Table.Thead>
       <Table.Tbody>

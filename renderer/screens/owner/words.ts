@@ -23,8 +23,11 @@ export function takesSentence(methods: readonly MethodFigure[]): string {
   const [first] = methods;
   if (first === undefined || first.jobs < 3) return '';
   const away = Math.round((first.mean - 1) * 100);
-  const took = away === 0 ? 'as much as' : `${Math.abs(away)} % ${away > 0 ? 'more' : 'less'} than`;
-  return `Bites "${first.name.toLowerCase()}" take ${took} reckoned (${jobsText(first.jobs)}).`;
+  const cameOff =
+    away === 0
+      ? 'as much weight came off as'
+      : `${Math.abs(away)} % ${away > 0 ? 'more' : 'less'} weight came off than`;
+  return `${first.name}: ${cameOff} reckoned (${jobsText(first.jobs)}).`;
 }
 
 /** The whole page in a sentence or two. */

@@ -1,4 +1,4 @@
-import { Button, Modal, Select } from '@mantine/core';
+import { Button, Select } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Paper } from '../../../shared/contract/papers.ts';
@@ -6,6 +6,7 @@ import { paperChoices } from '../../../shared/papers.ts';
 import { api, orpc } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { CommandError } from '../../parts/command-error.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
 import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import { CompareNote } from './compare-note.tsx';
 import { type HandOver, handToViewer, openTab, saveFile } from './hand-over.ts';
@@ -32,7 +33,7 @@ export function PaperDialog(props: PaperDialogProps) {
   const { kind, number, onClose } = props;
   const shop = useQuery(orpc.shop.get.queryOptions());
   return (
-    <Modal opened onClose={onClose} size={900} title={`${paperChoices[kind].label} ${number}`}>
+    <Dialog onClose={onClose} size={900} title={`${paperChoices[kind].label} ${number}`}>
       {shop.isError ? (
         <ErrorNote error={shop.error} onAgain={() => void shop.refetch()} />
       ) : shop.data === undefined ? (
@@ -40,7 +41,7 @@ export function PaperDialog(props: PaperDialogProps) {
       ) : (
         <PaperBody {...props} usual={[shop.data.paperFormat, shop.data.tagFormat]} />
       )}
-    </Modal>
+    </Dialog>
   );
 }
 

@@ -1,4 +1,4 @@
-import { Button, Modal, Stack, Textarea, TextInput } from '@mantine/core';
+import { Button, Stack, Textarea, TextInput } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
 import { useQuery } from '@tanstack/react-query';
 import type { Wording } from '../../../shared/contract/wordings.ts';
@@ -15,6 +15,7 @@ import { api, orpc } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
 import { CommandError } from '../../parts/command-error.tsx';
 import { momentText } from '../../parts/days.ts';
+import { Dialog } from '../../parts/dialog.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { BusyNote, ErrorNote } from '../../parts/notes.tsx';
 import { RecordForm } from '../../parts/record-form.tsx';
@@ -32,7 +33,7 @@ type Parts = Pick<Wording, 'use' | 'subject' | 'body'>;
 export function WordingDialog({ wording, isOwner, onClose }: WordingDialogProps) {
   const { use, version, subject, body } = wording;
   return (
-    <Modal opened onClose={onClose} size="xl" title={wordingLabels[use]}>
+    <Dialog onClose={onClose} size="xl" title={wordingLabels[use]}>
       <Stack>
         {isOwner ? (
           <EditWording wording={wording} onClose={onClose} />
@@ -41,7 +42,7 @@ export function WordingDialog({ wording, isOwner, onClose }: WordingDialogProps)
         )}
         <History use={use} now={version} isOwner={isOwner} onClose={onClose} />
       </Stack>
-    </Modal>
+    </Dialog>
   );
 }
 

@@ -1,8 +1,9 @@
-import { Checkbox, Modal } from '@mantine/core';
+import { Checkbox } from '@mantine/core';
 import { useState } from 'react';
 import type { ConsumableDetail } from '../../../shared/contract/stores.ts';
 import { api } from '../../api/client.ts';
 import { useCommand } from '../../api/command.ts';
+import { Dialog } from '../../parts/dialog.tsx';
 import { RecordForm } from '../../parts/record-form.tsx';
 import { consumableErrors, editableOf, emptyConsumable, fieldsOf } from './consumable-fields.ts';
 import { ConsumableInputs } from './consumable-inputs.tsx';
@@ -17,7 +18,7 @@ export function AddConsumable({ onClose, onAdded }: AddConsumableProps) {
   const add = useCommand(api.stores.addConsumable, { onDone: ({ id }) => onAdded(id) });
   const keepsForm = useScanKeepsForm();
   return (
-    <Modal opened onClose={onClose} title="Add a consumable" size="xl">
+    <Dialog onClose={onClose} title="Add a consumable" size="xl">
       <div onKeyDownCapture={keepsForm}>
         <RecordForm
           initial={emptyConsumable}
@@ -32,7 +33,7 @@ export function AddConsumable({ onClose, onAdded }: AddConsumableProps) {
           )}
         </RecordForm>
       </div>
-    </Modal>
+    </Dialog>
   );
 }
 
@@ -48,7 +49,7 @@ export function EditConsumable({
   const keepsForm = useScanKeepsForm();
   const { id, rowVersion } = detail;
   return (
-    <Modal opened onClose={onClose} title={`Change ${detail.name}`} size="xl">
+    <Dialog onClose={onClose} title={`Change ${detail.name}`} size="xl">
       <div onKeyDownCapture={keepsForm}>
         <RecordForm
           initial={fieldsOf(detail)}
@@ -73,6 +74,6 @@ export function EditConsumable({
           )}
         </RecordForm>
       </div>
-    </Modal>
+    </Dialog>
   );
 }

@@ -1,4 +1,4 @@
-import { Modal, Textarea } from '@mantine/core';
+import { Textarea } from '@mantine/core';
 import { useState } from 'react';
 import { limbs } from '../../../shared/bows.ts';
 import { decimal } from '../../../shared/measure.ts';
@@ -7,6 +7,7 @@ import type { PlanInput } from '../../../shared/plan-input.ts';
 import type { PlanStart } from '../../../shared/plan-record.ts';
 import { planMethodLabels } from '../../../shared/weight-plan.ts';
 import { api } from '../../api/client.ts';
+import { Dialog } from '../../parts/dialog.tsx';
 import { Facts } from '../../parts/facts.tsx';
 import { FormBox } from '../../parts/form-box.tsx';
 import { Mark } from '../../parts/mark.tsx';
@@ -33,16 +34,14 @@ const shortest = 3;
 function factsOf({ plan, input }: Chosen): (readonly [string, string])[] {
   const { drawIn, targetLbf, weightLbf } = input.wish;
   const [low, high] = plan.afterFinishing.bandLbf;
+  const at = `@ ${decimal(drawIn, 4)}"`;
   return [
-    [
-      'Weight',
-      `${decimal(weightLbf)} lb now, target ${decimal(targetLbf)} lb @ ${decimal(drawIn, 4)}"`,
-    ],
+    ['Weight', `${decimal(weightLbf)} lb now, target ${decimal(targetLbf)} lb ${at}`],
     ['Comes off', limbs.flatMap((limb) => offLines(limb, plan[limb])).join('; ')],
-    ['Stop at', `${plan.stopAtLbf.toFixed(1)} lb`],
+    ['Stop at', `${plan.stopAtLbf.toFixed(1)} lb ${at}`],
     [
       'Forecast',
-      `${plan.afterFinishing.weightLbf.toFixed(1)} lb when finished, 80 % between ${low.toFixed(1)} and ${high.toFixed(1)}`,
+      `${plan.afterFinishing.weightLbf.toFixed(1)} lb ${at} when finished, 80 % between ${low.toFixed(1)} and ${high.toFixed(1)}`,
     ],
     ['Tiller', `${tillerText(plan.tiller.afterIn)}, now ${tillerText(plan.tiller.nowIn)}`],
     ['Sanding', input.wish.sanding],
@@ -73,7 +72,7 @@ export function AcceptDialog({ chosen, onClose, onAccepted }: AcceptDialogProps)
     });
   };
   return (
-    <Modal opened onClose={onClose} title={title} size="lg">
+    <Dialog onClose={onClose} title={title} size="lg">
       <FormBox
         title={title}
         plain
@@ -109,6 +108,6 @@ export function AcceptDialog({ chosen, onClose, onAccepted }: AcceptDialogProps)
           change, it says that it no longer fits.
         </p>
       </FormBox>
-    </Modal>
+    </Dialog>
   );
 }

@@ -130,6 +130,10 @@ export function forceDrawChart(answer: ForceDrawAnswer): Chart {
   const points = series.flatMap((one) => one.points);
   const own = answer.own === null ? [] : [answer.own];
   const draws = [...points.map(({ x }) => x), answer.at28.drawIn, ...own.map((one) => one.drawIn)];
+  // Room on the right: the last reading stands whole, not half behind the edge.
+  const xRange = rangeOf([...draws, Math.max(...draws) + 0.5], 2);
+  // Room above: the names of the draws stand there, clear of the curves.
+  const yRange = rangeOf([0, 1.25 * Math.max(0, ...points.map(({ y }) => y))], 10);
   const rules = [
     { axis: 'x' as const, at: answer.at28.drawIn, text: `${decimal(answer.at28.drawIn, 2)}"` },
     ...own
@@ -141,7 +145,7 @@ export function forceDrawChart(answer: ForceDrawAnswer): Chart {
       })),
   ];
   return {
-    title: 'Force and draw',
+    title: 'Force-draw curve',
     caption: drawCaption(answer),
     data: {
       series,
@@ -150,8 +154,8 @@ export function forceDrawChart(answer: ForceDrawAnswer): Chart {
       spread: null,
       xLabel: 'Draw (in, AMO)',
       yLabel: 'lb',
-      xRange: rangeOf(draws, 2),
-      yRange: rangeOf([0, ...points.map(({ y }) => y)], 10),
+      xRange,
+      yRange,
       xDigits: 1,
       yDigits: 1,
     },

@@ -80,7 +80,7 @@ export function CutShapeFields() {
       />
       <ShapeSlider
         name="carriedPart"
-        label="Full cut ends at"
+        label="Full cut to"
         min={0.1}
         max={0.95}
         step={0.01}

@@ -100,7 +100,11 @@ export function DeskBody({ start, story, children, onAccepted }: DeskBodyProps) 
   const [asked, setAsked] = useState<PlanMethod | null>(null);
   const [chosen, setChosen] = useState<Chosen | null>(null);
   const answer: Reckoned | null = view.answer?.outcome === 'reckoned' ? view.answer : null;
-  const table = useMemo(() => (answer === null ? null : methodTable(answer)), [answer]);
+  const { drawIn } = (view.input ?? desk.input).wish;
+  const table = useMemo(
+    () => (answer === null ? null : methodTable(answer, drawIn)),
+    [answer, drawIn],
+  );
   const shown = table === null ? null : shownColumn(table.columns, asked);
   const accept = (column: MethodColumn) => {
     if (answer === null || column.plan === null) return;

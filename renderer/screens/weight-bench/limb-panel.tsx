@@ -104,9 +104,11 @@ export function LimbPanel({ shown, note }: { shown: MethodColumn | null; note: R
       )}
       {plan !== null && takesThickness(plan) ? <OnEdge plan={plan} /> : null}
       <StationEditor chosen={chosen} onClose={() => setChosen(null)} />
-      <Fold title="All stations as a table" said="widths and thicknesses" isWrong={isWrong}>
-        <StationTable />
-      </Fold>
+      <div className={classes.gap}>
+        <Fold title="All stations as a table" said="widths and thicknesses" isWrong={isWrong}>
+          <StationTable />
+        </Fold>
+      </div>
       {plan === null || takesWidth(plan) || shown?.method === 'sanding' ? (
         <div className={classes.gap}>
           <CutShapeFields />

@@ -23,6 +23,8 @@ export interface MethodColumn {
 
 export interface MethodRow {
   name: string;
+  /** Draw that the weights of the row belong to. */
+  said?: string;
   /** One cell a column, one line a figure; no lines where nothing is told. */
   cells: string[][];
   /** Words over several lines, set smaller. */
@@ -162,6 +164,7 @@ export const limitName = (limit: string): string => limitNames[limit] ?? limit;
 
 const refusalLines = ({ refusals }: MethodAnswer) => refusals.map(({ sentence }) => sentence);
 
+const weightRows: readonly string[] = ['Weight', 'Stop at'];
 const rowsOf: readonly (readonly [string, (plan: MethodAnswer) => string[], boolean?])[] = [
   ['What comes off', (plan) => limbs.flatMap((limb) => offLines(limb, plan[limb]))],
   ['Weight', weightLines],
@@ -193,14 +196,18 @@ function columnOf(outcome: MethodOutcomeAnswer, recommended: PlanMethod | null):
   return { ...about, state: 'possible', said: 'Possible' };
 }
 
-/** All ways side by side: sanding first, every row with one cell a way. Empty rows are left out. */
-export function methodTable({
-  methods,
-  recommended,
-}: Pick<Reckoned, 'methods' | 'recommended'>): MethodTable {
+/**
+ * All ways side by side: sanding first, every row with one cell a way. Empty rows are left out.
+ * @param drawIn AMO draw that the weights are reckoned at, inches.
+ */
+export function methodTable(
+  { methods, recommended }: Pick<Reckoned, 'methods' | 'recommended'>,
+  drawIn: number,
+): MethodTable {
   const columns = methods.map((outcome) => columnOf(outcome, recommended));
   const rows = rowsOf.map(([name, lines, isText = false]) => ({
     name,
+    ...(weightRows.includes(name) ? { said: `@ ${decimal(drawIn, 4)}"` } : {}),
     isText,
     cells: methods.map((outcome) => {
       if (outcome.outcome === 'planned') return lines(outcome.plan);

@@ -65,9 +65,12 @@ export function MethodsPanel({ answer, table, shown, onShow, foot, note }: Metho
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ name, cells, isText }) => (
+            {rows.map(({ name, said, cells, isText }) => (
               <tr key={name} className={isText === true ? classes.text : undefined}>
-                <th scope="row">{name}</th>
+                <th scope="row">
+                  {name}
+                  {said === undefined ? null : <span className={classes.atDraw}> {said}</span>}
+                </th>
                 {cells.map((lines, i) => (
                   <td
                     key={columns[i]?.method ?? i}

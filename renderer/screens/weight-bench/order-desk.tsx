@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { OrderDetail } from '../../../shared/contract/orders.ts';
+import { decimal } from '../../../shared/measure.ts';
 import type { PlanStart } from '../../../shared/plan-record.ts';
 import { planMethodLabels } from '../../../shared/weight-plan.ts';
 import { orpc } from '../../api/client.ts';
@@ -41,7 +42,7 @@ function PlanBanner({ order, isBeingPlanned, onPlan, acceptedVersion }: BannersP
   return (
     <Banner
       kind="done"
-      title={`${name} is ${isNew ? 'now the plan of this order' : 'accepted'}: stop at ${plan.stopAtLbf.toFixed(1)} lb, forecast ${plan.forecastLbf.toFixed(1)} lb.`}
+      title={`${name} is ${isNew ? 'now the plan of this order' : 'accepted'}: stop at ${plan.stopAtLbf.toFixed(1)} lb, forecast ${plan.forecastLbf.toFixed(1)} lb @ ${decimal(plan.drawIn, 4)}".`}
       why={[]}
       actions={
         <Button variant="default" component={Link} href={`/bench/${order.card.id}`}>

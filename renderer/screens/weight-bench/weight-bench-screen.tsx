@@ -20,19 +20,20 @@ interface ChoiceProps {
   number: string;
   who: string;
   line: string;
+  /** Weights of the job; a weight stays on one line with its draw. */
+  weights?: string;
   aside: string;
 }
 
-function Choice({ href, number, who, line, aside }: ChoiceProps) {
+function Choice({ href, number, who, line, weights = '', aside }: ChoiceProps) {
   return (
     <li>
       <Link href={href} className={classes.choice ?? ''}>
         <span className={classes.number}>{number}</span>
         <span className={classes.who}>
           {who}
-          <span className={classes.quiet} style={{ display: 'block' }}>
-            {line}
-          </span>
+          <span className={classes.line}>{line}</span>
+          {weights === '' ? null : <span className={classes.weights}>{weights}</span>}
         </span>
         <span className={classes.aside}>{aside}</span>
       </Link>
@@ -65,7 +66,8 @@ function Orders() {
           href={`/weight-bench/order/${id}`}
           number={number}
           who={customerName || "The shop's own bow"}
-          line={[bowLine, weightsLine(weights)].filter((text) => text !== '').join(' · ')}
+          line={bowLine}
+          weights={weightsLine(weights)}
           aside={stageLabels[stage]}
         />
       ))}

@@ -1,3 +1,4 @@
+import { decimal } from '../../../shared/measure.ts';
 import type { MethodAnswer } from '../../../shared/plan-answer.ts';
 import type { PlanInput } from '../../../shared/plan-input.ts';
 
@@ -33,8 +34,9 @@ function rangeOf(values: readonly number[]): readonly [number, number] {
 
 function captionOf({ weighings, wish, plan }: StoryFacts): string {
   const last = weighings.at(-1);
-  const now = last === undefined ? '' : `Weighs ${text(last.lbf)} lb now. `;
-  const target = `The target is ${text(wish.targetLbf)} lb.`;
+  const draw = Number.isFinite(wish.drawIn) ? ` @ ${decimal(wish.drawIn, 4)}"` : '';
+  const now = last === undefined ? '' : `Weighs ${text(last.lbf)} lb${draw} now. `;
+  const target = `The target is ${text(wish.targetLbf)} lb${draw}.`;
   if (plan === null) return `${now}${target}`;
   const [low, high] = plan.afterFinishing.bandLbf;
   return `${now}Work stops at ${text(plan.stopAtLbf)} lb; sanding then takes about ${text(plan.finishingTakesLbf)} lb, to ${text(plan.afterFinishing.weightLbf)} lb (80 % between ${text(low)} and ${text(high)}). ${target}`;

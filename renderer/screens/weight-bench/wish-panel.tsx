@@ -96,7 +96,7 @@ export function WishPanel() {
           name="tillerIn"
           label="Tiller now (in)"
           unit="in"
-          description="Upper minus lower at the fades; more: upper limb weaker."
+          description="Upper minus lower, at the fades."
         />
         <WishFigure
           name="tillerTargetIn"
@@ -108,7 +108,9 @@ export function WishPanel() {
       <div className={classes.gap}>
         <SandingChoice />
       </div>
-      <Spread />
+      <div className={classes.gap}>
+        <Spread />
+      </div>
     </Panel>
   );
 }

@@ -99,6 +99,26 @@ test('readings at four draws set the slope and the stored energy', () => {
   expect(forceDraw?.storedFtLbf).toBeGreaterThan(30);
 });
 
+test('few readings near full draw: the bow when all is done stays under the bow as it is', () => {
+  const readings = [
+    { drawIn: 26, forceLbf: 44.4 },
+    { drawIn: 27, forceLbf: 48 },
+    { drawIn: 28, forceLbf: 52 },
+  ];
+  const { forceDraw } = reckoned(changedInput({ readings }));
+  const { curve = [], after = [] } = forceDraw ?? {};
+  expect(after.at(-1)?.forceLbf).toBeCloseTo(45.5, 1);
+  const between = after.filter(({ drawIn }) => drawIn > 10 && drawIn <= 28);
+  expect(between.length).toBeGreaterThan(10);
+  for (const { drawIn, forceLbf } of between) {
+    const to = curve.findIndex((one) => one.drawIn >= drawIn - 1e-9);
+    const [low, high] = [curve[to - 1], curve[to]];
+    if (low === undefined || high === undefined) throw new Error(`no curve at ${drawIn} in`);
+    const part = (drawIn - low.drawIn) / (high.drawIn - low.drawIn);
+    expect(forceLbf).toBeLessThan(low.forceLbf + part * (high.forceLbf - low.forceLbf));
+  }
+});
+
 test('a small reduction leaves no room for a full strip, said before any weight work', () => {
   const small = reckoned(changedInput({ wish: { targetLbf: 50.5, tillerIn: 1 / 16 } }));
   expect(small.sanding?.fits).toBe('final sanding only');

@@ -103,12 +103,16 @@ const weighing = {
 const pulls = (...forces: number[]) => forces.map((forceLbf) => ({ drawIn: 28, forceLbf }));
 
 it('drops the first pull and reads back the weight once two count', () => {
-  expect(nextPull(weighing)).toContain('first pull is dropped');
-  expect(nextPull({ ...weighing, pulls: pulls(49) })).toContain('reading 1 of 2');
+  expect(nextPull(weighing, true)).toContain('first pull is dropped');
+  expect(nextPull({ ...weighing, pulls: pulls(49) }, true)).toContain('reading 1 of 2');
   expect(weighSaid({ ...weighing, pulls: pulls(49, 47.8) }, 28)).toBeNull();
   expect(weighSaid({ ...weighing, pulls: pulls(49, 47.8, 47.8) }, 28)?.said).toBe(
     '47.8 lb at 28 in.',
   );
+});
+
+it('says at once that no checked scale is chosen, before anybody pulls', () => {
+  expect(nextPull(weighing, false)).toMatch(/scale .* press Change/);
 });
 
 it('reads no kept entry that has lost its shape', () => {

@@ -44,12 +44,16 @@ describe('the page in words', () => {
   it('counts, and says how much the commonest way takes', () => {
     const known = jobs(23, 19);
     expect(headline(known, byMethod(known))).toBe(
-      'Of 23 closed jobs 19 ended inside the band. Bites "narrowed" take 6 % more than reckoned (23 jobs).',
+      'Of 23 closed jobs 19 ended inside the band. Narrowed: 6 % more weight came off than reckoned (23 jobs).',
     );
     expect(headline(jobs(1, 0), [])).toBe('The 1 closed job missed its band.');
     expect(takesSentence(byMethod(jobs(2, 2)))).toBe('');
-    expect(takesSentence(byMethod(jobs(4, 4, { effectiveness: 0.9 })))).toContain('10 % less than');
-    expect(takesSentence(byMethod(jobs(4, 4, { effectiveness: 1.001 })))).toContain('as much as');
+    expect(takesSentence(byMethod(jobs(4, 4, { effectiveness: 0.9 })))).toContain(
+      '10 % less weight came off than',
+    );
+    expect(takesSentence(byMethod(jobs(4, 4, { effectiveness: 1.001 })))).toContain(
+      'as much weight came off as',
+    );
   });
 
   it('does not judge by too few jobs', () => {

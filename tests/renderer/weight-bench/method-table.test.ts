@@ -11,7 +11,7 @@ import { changedInput } from '../../support/plan-input.ts';
 import { answered, planOf } from './answered.ts';
 
 const answer = answered();
-const table = methodTable(answer);
+const table = methodTable(answer, 28);
 const row = (name: string) => table.rows.find((one) => one.name === name)?.cells ?? [];
 
 describe('ways side by side', () => {
@@ -48,6 +48,13 @@ describe('ways side by side', () => {
     expect(band).toBe(`80 % between ${bandLbf[0].toFixed(1)} and ${bandLbf[1].toFixed(1)}`);
   });
 
+  it('names the draw at every row of weights, and at no other', () => {
+    const said = methodTable(answer, 26.5).rows.flatMap((one) =>
+      one.said === undefined ? [] : [`${one.name} ${one.said}`],
+    );
+    expect(said).toEqual(['Weight @ 26.5"', 'Stop at @ 26.5"']);
+  });
+
   it('says what sanding alone leaves', () => {
     expect(row('What comes off')[0]).toEqual(['Upper: nothing', 'Lower: nothing']);
     expect(table.columns[0]?.said).toBe('Stays over the target');
@@ -58,11 +65,11 @@ describe('refused ways', () => {
   const thin = answered(
     changedInput({ bow: { back: { facing: 'E-glass', glassNowIn: 0.031, glassMadeIn: 0.04 } } }),
   );
-  const refused = methodTable(thin).columns.find(({ method }) => method === 'thinning');
+  const refused = methodTable(thin, 28).columns.find(({ method }) => method === 'thinning');
 
   it('name the limit at the head and give its figure', () => {
     expect(refused?.said).toBe('Refused: glass');
-    const cells = methodTable(thin).rows.find(({ name }) => name === 'Refused because')?.cells;
+    const cells = methodTable(thin, 28).rows.find(({ name }) => name === 'Refused because')?.cells;
     expect(cells?.flat().join(' ')).toMatch(/0\.03\d? in/u);
   });
 
@@ -89,10 +96,13 @@ describe('the way that is shown', () => {
   });
 
   it('leaves out a way without an answer', () => {
-    const columns = methodTable({
-      recommended: null,
-      methods: [{ outcome: 'no-answer', method: 'narrowing', sentence: 'It did not settle.' }],
-    });
+    const columns = methodTable(
+      {
+        recommended: null,
+        methods: [{ outcome: 'no-answer', method: 'narrowing', sentence: 'It did not settle.' }],
+      },
+      28,
+    );
     expect(shownColumn(columns.columns, 'narrowing')).toBeNull();
     expect(columns.rows).toEqual([
       { name: 'Refused because', isText: true, cells: [['It did not settle.']] },

@@ -43,7 +43,7 @@ describe('the plan of an order', () => {
 
   it('says in a few words how it stands', () => {
     expect(planState({ plans: [] })).toBe('none accepted yet');
-    expect(planState({ plans: [plan] })).toBe('narrowing, stop at 47 lb');
+    expect(planState({ plans: [plan] })).toBe('narrowing, stop at 47 lb @ 28"');
     const old = { ...plan, fits: { ok: false, why: ['The target was 45 lb and is 44 lb.'] } };
     expect(planState({ plans: [old] })).toBe('narrowing, no longer fits');
     expect(planState({ plans: [{ ...plan, struckReason: 'wrong bow' }] })).toBe(
@@ -53,8 +53,8 @@ describe('the plan of an order', () => {
 
   it('tells where it stops and what it forecasts', () => {
     const facts = new Map(planFacts({ ...plan, tillerTargetIn: -1 / 8 }));
-    expect(facts.get('Stop at')).toBe('47.0 lb');
-    expect(facts.get('Forecast')).toBe('45.5 lb when finished, 80 % between 44.2 and 46.8');
+    expect(facts.get('Stop at')).toBe('47.0 lb @ 28"');
+    expect(facts.get('Forecast')).toBe('45.5 lb @ 28" when finished, 80 % between 44.2 and 46.8');
     expect(facts.get('Tiller wanted')).toBe('-1/8"');
   });
 

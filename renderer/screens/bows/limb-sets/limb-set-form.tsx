@@ -7,6 +7,7 @@ import {
 } from '../../../../shared/contract/limb-sets.ts';
 import { api } from '../../../api/client.ts';
 import { useCommand } from '../../../api/command.ts';
+import { Dialog } from '../../../parts/dialog.tsx';
 import { fieldErrors } from '../../../parts/field-errors.ts';
 import { FieldGrid, WideField } from '../../../parts/fields.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
@@ -130,7 +131,7 @@ export function EditLimbSet({ limbSet, onClose }: { limbSet: LimbSet; onClose: (
   const edit = useCommand(api.limbSets.edit, { onDone: onClose });
   const { id, rowVersion } = limbSet;
   return (
-    <Modal opened onClose={onClose} title={`Change "${limbSet.name}"`} size="xl">
+    <Dialog onClose={onClose} title={`Change "${limbSet.name}"`} size="xl">
       <RecordForm<LimbSetFields>
         initial={omit(limbSet, 'id', 'rowVersion', 'bowId', 'createdAt')}
         check={limbSetErrors}
@@ -143,6 +144,6 @@ export function EditLimbSet({ limbSet, onClose }: { limbSet: LimbSet; onClose: (
           <LimbSetGroup value={value} onChange={onChange} errors={errors} />
         )}
       </RecordForm>
-    </Modal>
+    </Dialog>
   );
 }

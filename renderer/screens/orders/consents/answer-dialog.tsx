@@ -1,9 +1,10 @@
-import { Modal, Radio } from '@mantine/core';
+import { Radio } from '@mantine/core';
 import dayjs from 'dayjs';
 import { useState } from 'react';
 import { type Answer, answer as answerSchema, consentLabels } from '../../../../shared/consents.ts';
 import type { Consent } from '../../../../shared/contract/consents.ts';
 import { api } from '../../../api/client.ts';
+import { Dialog } from '../../../parts/dialog.tsx';
 import { FormBox } from '../../../parts/form-box.tsx';
 import { Mark } from '../../../parts/mark.tsx';
 import classes from '../order-page.module.css';
@@ -28,10 +29,11 @@ const answerWords: Record<Answer, string> = {
 
 /** Writes down what the customer said to exactly the text shown. */
 export function AnswerDialog({ consent, onDone }: { consent: Consent; onDone: () => void }) {
+  const about = consentLabels[consent.kind].toLowerCase();
   return (
-    <Modal opened onClose={onDone} size="xl" title="Record the answer">
+    <Dialog onClose={onDone} size="xl" title={`Record the answer: ${about}`}>
       <AnswerForm consent={consent} onDone={onDone} />
-    </Modal>
+    </Dialog>
   );
 }
 
@@ -71,6 +73,7 @@ function AnswerForm({ consent, onDone }: { consent: Consent; onDone: () => void 
   return (
     <FormBox
       plain
+      hideTitle
       title={consentLabels[consent.kind]}
       submitLabel="Record the answer"
       command={command}

@@ -1,4 +1,4 @@
-import { Autocomplete, Button, CopyButton, Modal, Select, Textarea } from '@mantine/core';
+import { Autocomplete, Button, CopyButton, Select, Textarea } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import {
@@ -8,6 +8,7 @@ import {
   consentTextMax,
 } from '../../../../shared/consents.ts';
 import { api, orpc } from '../../../api/client.ts';
+import { Dialog } from '../../../parts/dialog.tsx';
 import { FormBox } from '../../../parts/form-box.tsx';
 import { BusyNote, ErrorNote } from '../../../parts/notes.tsx';
 import { useOrder } from '../order-screen.tsx';
@@ -21,9 +22,9 @@ const shortest = 20;
 /** Asks for a consent: the exact words are read and changed here, then kept for good. */
 export function AskDialog({ first, onDone }: { first: ConsentKind; onDone: () => void }) {
   return (
-    <Modal opened onClose={onDone} size="xl" title="Ask the customer">
+    <Dialog onClose={onDone} size="xl" title="Ask the customer">
       <AskForm first={first} onDone={onDone} />
-    </Modal>
+    </Dialog>
   );
 }
 

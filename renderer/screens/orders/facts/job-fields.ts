@@ -50,7 +50,7 @@ export function jobFacts(job: OrderFields): [string, string][] {
   return [
     [jobLabels.services, job.services.map((service) => serviceLabels[service]).join(', ')],
     ['Target', weight === null || draw === null ? '' : weightAtDraw(weight, draw)],
-    [jobLabels.tillerTarget, job.tillerTarget],
+    [`${jobLabels.tillerTarget}, in`, job.tillerTarget],
     [jobLabels.promisedOn, job.promisedOn === null ? '' : fullDay(job.promisedOn)],
     [jobLabels.estimateCents, job.estimateCents === null ? '' : moneyText(job.estimateCents)],
     [jobLabels.shipTo, job.shipTo],

@@ -1,4 +1,4 @@
-import { Checkbox, Modal, Select, Textarea, TextInput } from '@mantine/core';
+import { Checkbox, Select, Textarea, TextInput } from '@mantine/core';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { messageMax } from '../../../../shared/contract/messages.ts';
@@ -6,6 +6,7 @@ import type { ContractOutputs } from '../../../../shared/contract/types.ts';
 import { type PaperKind, paperChoices, paperKinds } from '../../../../shared/papers.ts';
 import { type MessageStep, messageStepLabels, messageSteps } from '../../../../shared/wordings.ts';
 import { orpc } from '../../../api/client.ts';
+import { Dialog } from '../../../parts/dialog.tsx';
 import { BusyNote, ErrorNote } from '../../../parts/notes.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { MessageActions } from './message-actions.tsx';
@@ -36,7 +37,7 @@ export function MessageDialog({ first, onDone }: { first: MessageStep; onDone: (
     gcTime: 0,
   });
   return (
-    <Modal opened onClose={onDone} size="xl" title={`Message, order ${order.card.number}`}>
+    <Dialog onClose={onDone} size="xl" title={`Message, order ${order.card.number}`}>
       <div className={classes.form}>
         <Select
           label="What it is about"
@@ -56,7 +57,7 @@ export function MessageDialog({ first, onDone }: { first: MessageStep; onDone: (
           <MessageForm key={step} step={step} draft={draft.data} onDone={onDone} />
         )}
       </div>
-    </Modal>
+    </Dialog>
   );
 }
 

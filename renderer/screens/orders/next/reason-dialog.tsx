@@ -1,5 +1,5 @@
-import { Modal } from '@mantine/core';
 import { api } from '../../../api/client.ts';
+import { Dialog } from '../../../parts/dialog.tsx';
 import { ReasonForm } from '../../../parts/reason-form.tsx';
 import { useOrder } from '../order-screen.tsx';
 import { useOrderCommand } from '../use-order-command.ts';
@@ -19,7 +19,7 @@ function ReasonDialog({ title, label, submitLabel, happens, fn, onDone }: Reason
   const { id, rowVersion } = useOrder().order.card;
   const command = useOrderCommand(fn, onDone);
   return (
-    <Modal opened onClose={onDone} size="lg" title={title}>
+    <Dialog onClose={onDone} size="lg" title={title}>
       <p className={classes.text}>What happens:</p>
       <ul className={classes.happens} style={{ marginBottom: 16 }}>
         {happens.map((sentence) => (
@@ -35,7 +35,7 @@ function ReasonDialog({ title, label, submitLabel, happens, fn, onDone }: Reason
         onCancel={onDone}
         onSubmit={(reason) => void command.run({ id, rowVersion, reason })}
       />
-    </Modal>
+    </Dialog>
   );
 }
 

@@ -1,4 +1,4 @@
-import { Modal, Radio, Textarea } from '@mantine/core';
+import { Radio, Textarea } from '@mantine/core';
 import { useState } from 'react';
 import {
   type GoingHome,
@@ -7,6 +7,7 @@ import {
   goingHomeLabels,
 } from '../../../../shared/stages.ts';
 import { api } from '../../../api/client.ts';
+import { Dialog } from '../../../parts/dialog.tsx';
 import { FormBox } from '../../../parts/form-box.tsx';
 import { Mark } from '../../../parts/mark.tsx';
 import { useOrder } from '../order-screen.tsx';
@@ -23,9 +24,9 @@ const meanings: Record<GoingHome, string> = {
 
 export function SendHomeDialog({ onDone }: { onDone: () => void }) {
   return (
-    <Modal opened onClose={onDone} size="lg" title="Send it home">
+    <Dialog onClose={onDone} size="lg" title="Send it home">
       <SendHomeForm onDone={onDone} />
-    </Modal>
+    </Dialog>
   );
 }
 

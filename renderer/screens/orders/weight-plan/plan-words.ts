@@ -16,7 +16,7 @@ export function planState({ plans }: Pick<OrderDetail, 'plans'>): string {
   const plan = standingPlan(plans);
   if (plan === null) return plans.length === 0 ? 'none accepted yet' : 'struck out, none accepted';
   const method = planMethodLabels[plan.method].toLowerCase();
-  const stop = `stop at ${decimal(plan.stopAtLbf)} lb`;
+  const stop = `stop at ${decimal(plan.stopAtLbf)} lb @ ${decimal(plan.drawIn, 4)}"`;
   return plan.fits.ok ? `${method}, ${stop}` : `${method}, no longer fits`;
 }
 
@@ -27,10 +27,10 @@ export function planFacts(plan: PlanSummary): (readonly [string, string])[] {
   return [
     ['Plan', `${plan.version}, ${planMethodLabels[plan.method].toLowerCase()}`],
     ['From and to', `${decimal(plan.weightLbf)} lb to ${decimal(plan.targetLbf)} lb ${at}`],
-    ['Stop at', `${plan.stopAtLbf.toFixed(1)} lb`],
+    ['Stop at', `${plan.stopAtLbf.toFixed(1)} lb ${at}`],
     [
       'Forecast',
-      `${plan.forecastLbf.toFixed(1)} lb when finished, 80 % between ${low.toFixed(1)} and ${high.toFixed(1)}`,
+      `${plan.forecastLbf.toFixed(1)} lb ${at} when finished, 80 % between ${low.toFixed(1)} and ${high.toFixed(1)}`,
     ],
     ['Tiller wanted', tiller === '0' ? 'even' : `${tiller}"`],
     ['Sanding', plan.sanding],

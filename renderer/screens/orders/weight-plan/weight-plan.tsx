@@ -53,7 +53,7 @@ function Older({ plans }: { plans: readonly PlanSummary[] }) {
           <li key={plan.id} className={classes.item}>
             <span className={plan.struckReason === null ? undefined : classes.struck}>
               Plan {plan.version}, {planMethodLabels[plan.method].toLowerCase()}, stop at{' '}
-              {decimal(plan.stopAtLbf)} lb
+              {decimal(plan.stopAtLbf)} lb @ {decimal(plan.drawIn, 4)}"
             </span>
             <p className={classes.quiet}>
               {momentText(plan.acceptedAt)}, {plan.personName}
