@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import { type ListedPaper, type Paper, papersPerPage } from '../../../shared/contract/papers.ts';
 import type { ContractInputs, ContractOutputs } from '../../../shared/contract/types.ts';
+import { closedStages } from '../../../shared/stages.ts';
 import type { OpenShop } from '../../storage/context.ts';
 import type { OrderRow, PaperRow } from '../../storage/tables.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
@@ -30,13 +31,28 @@ async function lastStopAt(shop: OpenShop, order: OrderRow): Promise<string> {
   );
 }
 
-/** Instant of the last thing that outdates the papers of an order. */
-async function changedAtOf(shop: OpenShop, order: OrderRow): Promise<string> {
-  return [await lastChangeAt(shop, order.id), await lastStopAt(shop, order)].sort().at(-1) ?? '';
+/** What an order's papers are held against. */
+interface Against {
+  order: OrderRow;
+  /** Last change of anything that is printed. */
+  changedAt: string;
+  stopAt: string;
 }
 
-const isOutdated = (row: PaperRow, order: OrderRow, changedAt: string) =>
-  row.order_row_version !== order.row_version || changedAt > row.made_at;
+async function againstOf(shop: OpenShop, order: OrderRow): Promise<Against> {
+  const stopAt = await lastStopAt(shop, order);
+  const changedAt = [await lastChangeAt(shop, order.id), stopAt].sort().at(-1) ?? '';
+  return { order, changedAt, stopAt };
+}
+
+/**
+ * Once the bow has left nobody works by its papers any more, and leaving itself changed the order:
+ * only a stop finding since, which a tag would have to tell, makes one out of date.
+ */
+function isOutdated(row: PaperRow, { order, changedAt, stopAt }: Against): boolean {
+  if (closedStages.includes(order.stage)) return stopAt > row.made_at;
+  return row.order_row_version !== order.row_version || changedAt > row.made_at;
+}
 
 function paperOf(row: PaperRow & { person_name: string }, outdated: boolean): Paper {
   return {
@@ -53,9 +69,9 @@ function paperOf(row: PaperRow & { person_name: string }, outdated: boolean): Pa
   };
 }
 
-/** Papers handed out for an order, newest first; marked where anything about it has changed since. */
+/** Papers handed out for an order, newest first; marked where what they tell has changed since. */
 export async function papersOf(shop: OpenShop, order: OrderRow): Promise<Paper[]> {
-  const changedAt = await changedAtOf(shop, order);
+  const against = await againstOf(shop, order);
   const rows = await shop.read
     .selectFrom('paper')
     .innerJoin('person', 'person.id', 'paper.person_id')
@@ -66,7 +82,7 @@ export async function papersOf(shop: OpenShop, order: OrderRow): Promise<Paper[]
     .orderBy('paper.id', 'desc')
     .limit(1000)
     .execute();
-  return rows.map((row) => paperOf(row, isOutdated(row, order, changedAt)));
+  return rows.map((row) => paperOf(row, isOutdated(row, against)));
 }
 
 type ListInput = ContractInputs['papers']['list'];
@@ -100,10 +116,9 @@ export async function listPapers(
   const shown = rows.slice(0, papersPerPage);
   const orderIds = [...new Set(shown.flatMap(({ order_id }) => order_id ?? []))];
   const cards = await cardsWhere(shop, (query) => query.where('shop_order.id', 'in', orderIds));
-  const orders = new Map<string, { order: OrderRow; changedAt: string }>();
+  const orders = new Map<string, Against>();
   for (const id of orderIds) {
-    const order = await readOrder(shop.read, id);
-    orders.set(id, { order, changedAt: await changedAtOf(shop, order) });
+    orders.set(id, await againstOf(shop, await readOrder(shop.read, id)));
   }
   const ofNone = shown.filter(({ order_id }) => order_id === null);
   const lines = await aboutLines(
@@ -113,7 +128,7 @@ export async function listPapers(
   const papers = shown.map((row): ListedPaper => {
     const about = orders.get(row.order_id ?? '');
     const card = cards.find(({ id }) => id === row.order_id);
-    const outdated = about !== undefined && isOutdated(row, about.order, about.changedAt);
+    const outdated = about !== undefined && isOutdated(row, about);
     return {
       ...paperOf(row, outdated),
       aboutId: row.about_id,

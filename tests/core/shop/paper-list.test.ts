@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { editCustomer } from '../../../core/shop/customers/customers.ts';
+import { addFinding } from '../../../core/shop/findings/findings.ts';
 import { getOrder } from '../../../core/shop/orders/detail.ts';
 import { setHandover } from '../../../core/shop/orders/reroute.ts';
 import { comparePaper } from '../../../core/shop/papers/compare.ts';
@@ -89,6 +90,26 @@ test('a change of what is printed makes the paper differ; any other change only 
     outcome: 'differs',
     sentence: expect.stringContaining('says something else now'),
   });
+});
+
+test('papers of a bow that left are not out of date by its leaving, only by a stop finding since', async () => {
+  const shop = await testShop();
+  const { id } = await takeIn(shop);
+  await issue(shop, id);
+  const outdated = async () => (await listPapers(shop.owner, all)).papers[0]?.outdated;
+  const { write } = shop.core.shop();
+  const leave = write.updateTable('shop_order').where('id', '=', id);
+  await leave.set({ stage: 'shipped', row_version: 9 }).execute();
+  expect(await outdated()).toBe(false);
+  shop.clock.advance(1000);
+  await addFinding(shop.owner, {
+    commandId: newCommandId(),
+    orderId: id,
+    grade: 'stop',
+    place: 'upper limb, back glass',
+    note: 'lifted, seen on the photograph the customer sent',
+  });
+  expect(await outdated()).toBe(true);
 });
 
 test('the record of a reprint says whether it is as the one before', async () => {
