@@ -5,10 +5,9 @@ import type { Browser, BrowserContext, Page } from 'playwright';
 import { expect } from 'vitest';
 import { keptFolder } from '../support/kept-folder.ts';
 import { openBrowser, type Program, startProgram, stopProgram } from './program.ts';
+import { tourPicture } from './tour-picture.ts';
 
-const tour = fileURLToPath(new URL('tour', import.meta.url));
 const output = fileURLToPath(new URL('../output', import.meta.url));
-const updateTour = process.env.TILLERMARK_TOUR === '1';
 
 /** The program, a browser and one tab on it, over a data folder of their own. */
 export class Session {
@@ -82,14 +81,8 @@ export class Session {
   }
 
   /** Pictures of the tour in the README, made anew with TILLERMARK_TOUR=1. */
-  async picture(name: string): Promise<void> {
-    if (!updateTour) return;
-    // From the top of the screen, whichever part of it scrolls.
-    await this.page.evaluate(() => {
-      document.querySelector('h1')?.scrollIntoView({ block: 'end' });
-    });
-    mkdirSync(tour, { recursive: true });
-    await this.page.screenshot({ path: `${tour}/${name}.png` });
+  picture(name: string): Promise<void> {
+    return tourPicture(this.page, name);
   }
 
   /** Keeps every screen for the eye, where TILLERMARK_LOOKS names a folder. */

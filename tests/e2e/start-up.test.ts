@@ -9,6 +9,7 @@ import { newCommandId } from '../support/new-command-id.ts';
 import { tempFolder } from '../support/temp-folder.ts';
 import { expect as see } from './page.ts';
 import { openBrowser, startProgram, stopProgram } from './program.ts';
+import { tourPicture } from './tour-picture.ts';
 
 let browser: Browser;
 
@@ -114,9 +115,12 @@ test('the demo shop can be looked at, cancelled, opened again and left', async (
   await owner.click();
   await see(page.getByRole('heading', { name: 'Today', exact: true })).toBeVisible();
   await see(page.getByText('Gwendolyn Sharplyss').first()).toBeVisible();
+  await page.setViewportSize({ width: 1280, height: 860 });
+  await tourPicture(page, 'today');
   await page.getByRole('link', { name: 'Board' }).click();
   await see(page.getByText('Kestrow Whinchat').first()).toBeVisible();
   await see(page.getByText('Do not draw: 1 stop finding').first()).toBeVisible();
+  await tourPicture(page, 'board');
 
   await page.getByRole('button', { name: 'Leave the demo' }).click();
   await see(page.getByRole('heading', { name: 'Open your shop' })).toBeVisible();
