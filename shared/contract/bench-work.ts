@@ -97,8 +97,15 @@ export const benchStep = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('read-tiller') }),
   /** The first weighing after a removal. */
   z.object({ kind: z.literal('weigh') }),
-  /** The weight is not known well enough for the smallest step; one more weighing would do. */
-  z.object({ kind: z.literal('weigh-again') }),
+  /** The weight is not known well enough; one more weighing would do. */
+  z.object({
+    kind: z.literal('weigh-again'),
+    /**
+     * The last weighing is off the target, all of them together are not, lbf; null where it is the
+     * smallest step that is less than what the scale tells.
+     */
+    differs: z.object({ lastLbf: number, allLbf: number }).nullable(),
+  }),
   z.object({
     kind: z.literal('bite'),
     method: removalMethod,

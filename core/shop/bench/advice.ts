@@ -30,6 +30,8 @@ export interface AdviceFacts {
   fit: PlanFit | null;
   /** The customer took the bow as it is. */
   undershootAccepted: boolean;
+  /** The last weighing after sanding, where no gate takes it for at target, lbf; else null. */
+  offTargetLbf: number | null;
   /** Of the last check: seen signs in words where it failed; whether it was after the last removal. */
   glass: { failed: string | null; isCurrent: boolean };
   /** What the gate of a bite still wants. */
@@ -164,6 +166,14 @@ function whySandOnly(next: NextBite, targetLbf: number): string[] {
   }
 }
 
+/** Nothing more comes off; the gate goes by the last weighing, which must not say otherwise. */
+function doneStep(forecast: BenchForecast, facts: AdviceFacts): BenchStep {
+  const { offTargetLbf, undershootAccepted } = facts;
+  if (offTargetLbf === null || undershootAccepted) return { kind: 'at-target', forecast };
+  const differs = { lastLbf: offTargetLbf, allLbf: forecast.weightLbf };
+  return { kind: 'weigh-again', differs };
+}
+
 /** The stop before or after sanding. */
 function sandingStep(
   next: NextBite,
@@ -171,7 +181,7 @@ function sandingStep(
   { sandings, targetLbf }: { sandings: Sandings; targetLbf: number },
 ): BenchStep {
   const forecast = forecastOf(next);
-  if (sandings.toCome === null) return { kind: 'at-target', forecast };
+  if (sandings.toCome === null) return doneStep(forecast, facts);
   const { stage } = facts.order;
   const lastHere = stage === 'weight-work' && facts.stripsFirst;
   const why = [...whySandOnly(next, targetLbf), ...strokeWords(sandings)];
@@ -196,7 +206,7 @@ function biteStep(
     return { kind: 'sand-only', here: true, forecast: forecastOf(next), why };
   }
   if (next.stop === 'limit') return { kind: 'limit', why: [next.why] };
-  if (next.stop === 'weigh again') return { kind: 'weigh-again' };
+  if (next.stop === 'weigh again') return { kind: 'weigh-again', differs: null };
   const barred = facts.missing.some(({ item }) => item === 'above-target');
   if (next.stop !== null || barred) {
     return sandingStep(next, facts, { sandings, targetLbf: work.plan.target_lbf });

@@ -30,7 +30,9 @@ export function sentenceOf(step: BenchStep, hasTarget = true): string {
     case 'weigh':
       return 'Round the edges, flex the bow and weigh it.';
     case 'weigh-again':
-      return 'Weigh once more: the last step is smaller than what the scale tells.';
+      return step.differs === null
+        ? 'Weigh once more: the last step is smaller than what the scale tells.'
+        : `Weigh once more: the last weighing says ${lbf(step.differs.lastLbf)}, all of them together ${lbf(step.differs.allLbf)}.`;
     case 'bite':
       return step.isLightPass
         ? `A light pass: about ${lbf(step.forecast.weightLbf)} after it.`

@@ -4,6 +4,7 @@ import type { OpenShop } from '../../storage/context.ts';
 import type { GlassCheckRow, OrderRow, SandingRow, WeightPlanRow } from '../../storage/tables.ts';
 import { benchPolicyOf } from '../bench-policy/policy.ts';
 import { openStops, stopsOf } from '../findings/open-stops.ts';
+import { isOvershot, isUndershot } from '../gates/conditions.ts';
 import { readFacts } from '../gates/facts.ts';
 import type { GateFacts } from '../gates/gate-facts.ts';
 import { missingAt } from '../gates/gates.ts';
@@ -135,6 +136,8 @@ export async function readBench(db: Db, order: OrderRow, now: string): Promise<B
     fit,
     undershootAccepted:
       gateFacts.undershootOffered && gateFacts.consent('undershoot') === 'granted',
+    offTargetLbf:
+      isOvershot(gateFacts) || isUndershot(gateFacts) ? gateFacts.afterSandingLbf : null,
     glass: glassFacts(glassChecks, lastRemovalOf(rows.removals)),
     missing: missingAt('bite', gateFacts),
   };

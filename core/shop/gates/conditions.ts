@@ -38,6 +38,12 @@ export const both =
   (facts) =>
     conditions.every((condition) => condition(facts));
 
+/** Weighed after sanding, and still more above its target than it may end. */
+export const isOvershot: Condition = (facts) =>
+  facts.targetLbf !== null &&
+  facts.afterSandingLbf !== null &&
+  difference(facts.afterSandingLbf, facts.targetLbf) > tolerance.overLbf;
+
 export const isUndershot: Condition = (facts) =>
   facts.targetLbf !== null &&
   facts.afterSandingLbf !== null &&

@@ -6,9 +6,9 @@ import {
   both,
   has,
   hasTarget,
+  isOvershot,
   isUndershot,
   losesWeight,
-  tolerance,
 } from './conditions.ts';
 import { inscribedWeightTrouble } from './inscribed-weight.ts';
 import { needs, needsConsent, type Requirement } from './requirement.ts';
@@ -124,7 +124,7 @@ export const weighedAfterSanding = needs(
       return `The weighing after sanding was not taken at the target's draw, ${facts.targetDrawIn}" AMO.`;
     }
     const over = difference(facts.afterSandingLbf, facts.targetLbf ?? 0);
-    return over > tolerance.overLbf ? `Still ${decimal(over)} lb above the target.` : null;
+    return isOvershot(facts) ? `Still ${decimal(over)} lb above the target.` : null;
   },
   { when: losesWeight, opens: 'after-sanding' },
 );

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { type AdviceFacts, adviceOf } from '../../../core/shop/bench/advice.ts';
+import { sentenceOf } from '../../../core/shop/bench/bench-words.ts';
 import { limitsOf } from '../../../core/shop/bench/bite-limits.ts';
 import { sandingsOf, waysOf } from '../../../core/shop/bench/bite-method.ts';
 import { type Bench, readBench } from '../../../core/shop/bench/read-bench.ts';
@@ -154,5 +155,19 @@ test('widths of a plan made after a bite are those measured after it', async () 
   const at = guessed.response.upper.stations.findIndex(({ fromFadeIn }) => fromFadeIn === 8);
   expect(widths({ work: guessed })[at]).toBeLessThan(
     after.work.planResponse.upper.stations[at]?.widthIn ?? 0,
+  );
+});
+
+test('at its target by all weighings, off it by the last one: weighed once more, unless that was accepted', async () => {
+  const bench = await benchOf(await benchJob());
+  const done = { order: sanding, strips: 1, weightLbf: 44.9 };
+  expect(stepOf(bench, { ...done, offTargetLbf: null }).kind).toBe('at-target');
+  const again = stepOf(bench, { ...done, offTargetLbf: 44.3 });
+  expect(again).toEqual({ kind: 'weigh-again', differs: { lastLbf: 44.3, allLbf: 44.9 } });
+  expect(sentenceOf(again)).toBe(
+    'Weigh once more: the last weighing says 44.3 lb, all of them together 44.9 lb.',
+  );
+  expect(stepOf(bench, { ...done, offTargetLbf: 44.3, undershootAccepted: true }).kind).toBe(
+    'at-target',
   );
 });

@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
 import { getBench } from '../../../core/shop/bench/bench-view.ts';
+import { readBench } from '../../../core/shop/bench/read-bench.ts';
 import { takeBite } from '../../../core/shop/bench/take-bite.ts';
 import { addFinding } from '../../../core/shop/findings/findings.ts';
+import { missingAt } from '../../../core/shop/gates/gates.ts';
+import { readOrder } from '../../../core/shop/orders/order-row.ts';
 import { strikeOutReading } from '../../../core/shop/readings/readings.ts';
 import { benchJob } from '../../support/bench-job.ts';
 import { planShop } from '../../support/plan-shop.ts';
@@ -337,3 +340,17 @@ test('where little is left and tiller stands off, the first cut is far out', asy
   expect(step.forecast.tillerIn).toBeLessThan(0.125);
   expect(52 - step.forecast.weightLbf).toBeLessThan(0.6);
 });
+
+test.each([2, 8])(
+  'job %i: where the bench says that it is done, the gate to finish asks nothing of its weight',
+  async (seed) => {
+    const job = await benchJob(seed);
+    const { step } = await job.finish();
+    const { read, now } = job.kit.shop.core.shop();
+    const { gateFacts } = await readBench(read, await readOrder(read, job.orderId), now());
+    const asked = missingAt('finish', gateFacts).map(({ item }) => item);
+    if (step.kind !== 'undershot') expect(step.kind).toBe('at-target');
+    expect(asked.includes('undershoot-offer')).toBe(step.kind === 'undershot');
+    expect(asked).not.toContain('weighed-after-sanding');
+  },
+);

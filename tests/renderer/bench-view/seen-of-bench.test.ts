@@ -65,7 +65,7 @@ it('carries over the weights, tiller and cautions, and names whose bow it is', (
     cautions: ['Mind the dust.'],
     step: { kind: 'weigh' },
   });
-  expect(at({ kind: 'weigh-again' }).step).toEqual({ kind: 'weigh' });
+  expect(at({ kind: 'weigh-again', differs: null }).step).toEqual({ kind: 'weigh' });
 });
 
 it('tells what was expected only beside a weighing that is saved', () => {
