@@ -17,12 +17,28 @@ export default defineConfig({
           ...sharing,
           name: 'unit',
           include: ['tests/{core,shared,renderer,import-rule,storage,host}/**/*.test.{ts,tsx}'],
-          testTimeout: 20_000,
+          // How long a test takes is no check: a busy machine may take its time.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       // The stand-in for Electron is one application: each file needs a fresh one.
-      { test: { ...besides, name: 'electron', include: ['tests/electron/**/*.test.ts'] } },
-      { test: { ...sharing, name: 'published', include: ['tests/published/**/*.test.ts'] } },
+      {
+        test: {
+          ...besides,
+          name: 'electron',
+          include: ['tests/electron/**/*.test.ts'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        test: {
+          ...sharing,
+          name: 'published',
+          include: ['tests/published/**/*.test.ts'],
+          testTimeout: 30_000,
+        },
+      },
       {
         test: {
           ...besides,

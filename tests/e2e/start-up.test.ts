@@ -110,7 +110,7 @@ test('the demo shop can be looked at, cancelled, opened again and left', async (
 
   await page.getByRole('button', { name: 'Open the demo shop' }).click();
   const owner = page.getByRole('button', { name: /Petra Lindqvold/ });
-  await see(owner).toBeVisible({ timeout: 110_000 });
+  await see(owner).toBeVisible({ timeout: 220_000 });
   await see(page.getByText('Invented people. Nothing here is real.')).toBeVisible();
   await owner.click();
   await see(page.getByRole('heading', { name: 'Today', exact: true })).toBeVisible();
@@ -126,4 +126,4 @@ test('the demo shop can be looked at, cancelled, opened again and left', async (
   await see(page.getByRole('heading', { name: 'Open your shop' })).toBeVisible();
   expect(await clientOf(url).system.status()).toMatchObject({ dataFolder: own, isNew: true });
   expect(await clientOf(url).people.list()).toEqual([]);
-});
+}, 240_000);
