@@ -5,6 +5,7 @@ import { spray } from '../../core/shop/finish/spray.ts';
 import { addFinishSystem } from '../../core/shop/finish/systems.ts';
 import type { ContractInputs } from '../../shared/contract/types.ts';
 import type { FinishSheetFields } from '../../shared/finish-sheet.ts';
+import { sessionOf } from './session-of.ts';
 import { received, stocked } from './stocked-shop.ts';
 import { newCommandId, type TestShop, takeIn, testShop } from './test-shop.ts';
 import { Flow } from './whole-flow.ts';
@@ -156,21 +157,10 @@ export async function finishKit(given?: TestShop): Promise<FinishKit> {
     spray: (bows, more) =>
       spray(shop.owner, {
         commandId: newCommandId(),
-        finishSystemId: systemId,
-        batchId: null,
-        lotId: null,
-        airReadingId: null,
-        purpose: 'clear',
-        sections: [],
-        coats: 1,
-        wetMil: null,
-        bows: bows.map(({ orderId }) => ({
-          orderId,
-          scuffed: null,
-          surfaceF: null,
-          hungSince: null,
-        })),
-        at: null,
+        ...sessionOf(
+          systemId,
+          bows.map(({ orderId }) => orderId),
+        ),
         note: '',
         used: null,
         ...more,
@@ -184,4 +174,14 @@ export async function usableBatch(kit: FinishKit, more: Partial<Mix> = {}): Prom
   if (mixed.outcome !== 'mixed') throw new Error(mixed.troubles.join(' '));
   kit.shop.clock.advance(16 * 60_000);
   return mixed.id;
+}
+
+/** A bow with one clear coat on record, from a batch that is good for a while yet. */
+export async function coatedBow() {
+  const kit = await finishKit();
+  const bow = await kit.bow();
+  await kit.air();
+  const batchId = await usableBatch(kit);
+  await kit.spray([bow], { batchId });
+  return { kit, bow, batchId };
 }

@@ -1,4 +1,5 @@
 import { oilSheet, twoPartSheet } from './finish-kit.ts';
+import { sessionOf } from './session-of.ts';
 import { consumableFields, receivedFields } from './stocked-shop.ts';
 import { newCommandId } from './test-shop.ts';
 import type { UndoShop } from './undo-shop.ts';
@@ -54,16 +55,8 @@ async function oiled(kit: UndoShop): Promise<string> {
   await kit.place('finish');
   const done = await client.finish.spray({
     commandId: newCommandId(),
-    finishSystemId,
-    batchId: null,
-    lotId: null,
-    airReadingId: null,
+    ...sessionOf(finishSystemId, [orderId]),
     purpose: 'seal',
-    sections: [],
-    coats: 1,
-    wetMil: null,
-    bows: [{ orderId, scuffed: null, surfaceF: null, hungSince: null }],
-    at: null,
     note: '',
     used: null,
   });

@@ -146,7 +146,7 @@ function clockMissing(trouble: string | null, gate: Gate): MissingItem[] {
 /** Of the cup and the can: the same for every bow of the session. */
 const shared: readonly string[] = ['pot-life', 'lots-in-date'];
 
-/** Each sentence once: one batch for all bows, one clock for all that goes by the hour. */
+/** Each sentence once: one batch for all bows. */
 function once(items: readonly MissingItem[]): MissingItem[] {
   return [...new Map(items.map((each) => [each.sentence, each])).values()];
 }
@@ -193,7 +193,7 @@ export async function sessionVerdict(
     orders: missing
       .map((each) => ({
         ...each,
-        missing: once(each.missing.filter((item) => !shared.includes(item.item))),
+        missing: each.missing.filter((item) => !shared.includes(item.item)),
       }))
       .filter((each) => each.missing.length > 0),
     slots,

@@ -1,3 +1,4 @@
+import { VisuallyHidden } from '@mantine/core';
 import { useMediaQuery } from '@mantine/hooks';
 import { Link } from 'wouter';
 import type { Clock } from '../../../shared/contract/clocks.ts';
@@ -51,9 +52,7 @@ export function ClockStrip() {
           </li>
         ) : null}
       </ul>
-      <span role="status" className={classes.said}>
-        {passedWords(shown.slice(0, most), nowMs)}
-      </span>
+      <VisuallyHidden role="status">{passedWords(shown.slice(0, most), nowMs)}</VisuallyHidden>
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import { VisuallyHidden } from '@mantine/core';
 import { useClickOutside } from '@mantine/hooks';
 import { useId, useState } from 'react';
 import type { Clock } from '../../../shared/contract/clocks.ts';
@@ -94,9 +95,7 @@ export function BenchClocks() {
       ) : (
         <Unfolding clocks={shown} nowMs={nowMs} trouble={trouble} first={words} />
       )}
-      <span role="status" className={classes.said}>
-        {passedWords(shown.slice(0, 1), nowMs)}
-      </span>
+      <VisuallyHidden role="status">{passedWords(shown.slice(0, 1), nowMs)}</VisuallyHidden>
     </section>
   );
 }

@@ -35,25 +35,30 @@ interface Line {
 
 interface ScrollingTableProps {
   label: string;
+  caption: string;
+  heads: readonly string[];
   widthPx: number;
+  /** Its rows. */
   children: ReactNode;
 }
 
-function Caption({ children }: { children: ReactNode }) {
-  return (
-    <Table.Caption className={classes.caption ?? ''}>
-      <span className={classes.captionText}>{children}</span>
-    </Table.Caption>
-  );
-}
-
 /** Wider than a hand-held screen: it scrolls by itself. */
-function ScrollingTable({ label, widthPx, children }: ScrollingTableProps) {
+function ScrollingTable({ label, caption, heads, widthPx, children }: ScrollingTableProps) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by key
     <section className={classes.scroll} aria-label={label} tabIndex={0}>
       <Table miw={widthPx} captionSide="top">
-        {children}
+        <Table.Caption className={classes.caption ?? ''}>
+          <span className={classes.captionText}>{caption}</span>
+        </Table.Caption>
+        <Table.Thead>
+          <Table.Tr>
+            {heads.map((head) => (
+              <Table.Th key={head}>{head}</Table.Th>
+            ))}
+          </Table.Tr>
+        </Table.Thead>
+        <Table.Tbody>{children}</Table.Tbody>
       </Table>
     </section>
   );
@@ -73,26 +78,20 @@ function Figures({
   unit: string;
 }) {
   return (
-    <ScrollingTable label={label} widthPx={480}>
-      <Caption>{caption}</Caption>
-      <Table.Thead>
-        <Table.Tr>
-          <Table.Th>{first}</Table.Th>
-          <Table.Th>Plans use now</Table.Th>
-          <Table.Th>Closed jobs</Table.Th>
-          <Table.Th>Common practice</Table.Th>
+    <ScrollingTable
+      label={label}
+      caption={caption}
+      heads={[first, 'Plans use now', 'Closed jobs', 'Common practice']}
+      widthPx={480}
+    >
+      {lines.map(({ name, now, jobs, usual }) => (
+        <Table.Tr key={name}>
+          <Table.Td>{name}</Table.Td>
+          <Table.Td>{spread(now, unit)}</Table.Td>
+          <Table.Td>{jobsText(jobs)}</Table.Td>
+          <Table.Td>{spread(usual, unit)}</Table.Td>
         </Table.Tr>
-      </Table.Thead>
-      <Table.Tbody>
-        {lines.map(({ name, now, jobs, usual }) => (
-          <Table.Tr key={name}>
-            <Table.Td>{name}</Table.Td>
-            <Table.Td>{spread(now, unit)}</Table.Td>
-            <Table.Td>{jobsText(jobs)}</Table.Td>
-            <Table.Td>{spread(usual, unit)}</Table.Td>
-          </Table.Tr>
-        ))}
-      </Table.Tbody>
+      ))}
     </ScrollingTable>
   );
 }
@@ -100,26 +99,21 @@ function Figures({
 function Methods({ methods }: { methods: readonly MethodFigure[] }) {
   if (methods.length === 0) return <p>No job of this choice tells yet what its bites took.</p>;
   return (
-    <ScrollingTable label="By what the bites were" widthPx={420}>
-      <Caption>Drop measured over drop reckoned, by what the bites were; 1 is as reckoned.</Caption>
-      <Table.Thead>
-        <Table.Tr>
-          <Table.Th>Bites</Table.Th>
-          <Table.Th>Measured over reckoned</Table.Th>
-          <Table.Th>Closed jobs</Table.Th>
+    <ScrollingTable
+      label="By what the bites were"
+      caption="Drop measured over drop reckoned, by what the bites were; 1 is as reckoned."
+      heads={['Bites', 'Measured over reckoned', 'Closed jobs']}
+      widthPx={420}
+    >
+      {methods.map(({ name, mean, sd, jobs }) => (
+        <Table.Tr key={name}>
+          <Table.Td>{name}</Table.Td>
+          <Table.Td>
+            {sd === null ? `${decimal(mean, 2)}, spread not known` : spread({ mean, sd })}
+          </Table.Td>
+          <Table.Td>{jobs}</Table.Td>
         </Table.Tr>
-      </Table.Thead>
-      <Table.Tbody>
-        {methods.map(({ name, mean, sd, jobs }) => (
-          <Table.Tr key={name}>
-            <Table.Td>{name}</Table.Td>
-            <Table.Td>
-              {sd === null ? `${decimal(mean, 2)}, spread not known` : spread({ mean, sd })}
-            </Table.Td>
-            <Table.Td>{jobs}</Table.Td>
-          </Table.Tr>
-        ))}
-      </Table.Tbody>
+      ))}
     </ScrollingTable>
   );
 }
@@ -135,31 +129,23 @@ function Strokes({ strokes }: { strokes: Record['strokes'] }) {
     );
   }
   return (
-    <ScrollingTable label="What strokes take" widthPx={420}>
-      <Caption>
-        What a hundred strokes of coarse grit take off each face, from the closed jobs that counted
-        them; finer grit counts for less.
-      </Caption>
-      <Table.Thead>
-        <Table.Tr>
-          <Table.Th>Bows</Table.Th>
-          <Table.Th>A hundred strokes</Table.Th>
-          <Table.Th>Closed jobs</Table.Th>
+    <ScrollingTable
+      label="What strokes take"
+      caption="What a hundred strokes of coarse grit take off each face, from the closed jobs that counted them; finer grit counts for less."
+      heads={['Bows', 'A hundred strokes', 'Closed jobs']}
+      widthPx={420}
+    >
+      {strokes.map(({ construction, jobs, aHundred }) => (
+        <Table.Tr key={construction}>
+          <Table.Td>{construction}</Table.Td>
+          <Table.Td>
+            {aHundred === null
+              ? `not known before ${leastStrokeJobs} jobs`
+              : spread(aHundred, ' thou')}
+          </Table.Td>
+          <Table.Td>{jobs}</Table.Td>
         </Table.Tr>
-      </Table.Thead>
-      <Table.Tbody>
-        {strokes.map(({ construction, jobs, aHundred }) => (
-          <Table.Tr key={construction}>
-            <Table.Td>{construction}</Table.Td>
-            <Table.Td>
-              {aHundred === null
-                ? `not known before ${leastStrokeJobs} jobs`
-                : spread(aHundred, ' thou')}
-            </Table.Td>
-            <Table.Td>{jobs}</Table.Td>
-          </Table.Tr>
-        ))}
-      </Table.Tbody>
+      ))}
     </ScrollingTable>
   );
 }

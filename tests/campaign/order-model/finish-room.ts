@@ -2,6 +2,7 @@ import type { OrderDetail } from '../../../shared/contract/orders.ts';
 import type { FinishSheetFields } from '../../../shared/finish-sheet.ts';
 import type { Client } from '../../support/doors.ts';
 import { oilSheet } from '../../support/finish-kit.ts';
+import { sessionOf } from '../../support/session-of.ts';
 import { newCommandId } from '../../support/test-shop.ts';
 import type { World } from './world.ts';
 
@@ -54,16 +55,8 @@ export async function coat(world: World, orderId: string): Promise<void> {
   await readAir(world.as('bench'));
   await world.as('owner').finish.spray({
     ...command(),
-    finishSystemId: world.finishSystemId,
-    batchId: null,
-    lotId: null,
-    airReadingId: null,
+    ...sessionOf(world.finishSystemId, [orderId]),
     purpose: 'oil',
-    sections: [],
-    coats: 1,
-    wetMil: null,
-    bows: [{ orderId, scuffed: null, surfaceF: null, hungSince: null }],
-    at: null,
     note: '',
     used: null,
     override: { reason },

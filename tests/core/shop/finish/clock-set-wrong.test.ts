@@ -10,6 +10,7 @@ import { dayMs, hour } from '../../../support/clock.ts';
 import { procedures } from '../../../support/contract-walk.ts';
 import {
   choose,
+  coatedBow,
   type FinishKit,
   finishKit,
   oilSheet,
@@ -25,11 +26,7 @@ const year = 365 * dayMs;
 
 /** A bow coated at 09:16, its cup good until 11:00. */
 async function coated() {
-  const kit = await finishKit();
-  const bow = await kit.bow();
-  await kit.air();
-  const batchId = await usableBatch(kit);
-  await kit.spray([bow], { batchId });
+  const { kit, bow, batchId } = await coatedBow();
   return { kit, bow, batchId, clock: kit.shop.clock };
 }
 

@@ -7,6 +7,7 @@ import { finishRoom } from '../../../../core/shop/finish/room.ts';
 import { lookAtSession } from '../../../../core/shop/finish/spray.ts';
 import { hour } from '../../../support/clock.ts';
 import { type FinishKit, finishKit } from '../../../support/finish-kit.ts';
+import { sessionOf } from '../../../support/session-of.ts';
 import { newCommandId, type TestShop } from '../../../support/test-shop.ts';
 import type { Flow } from '../../../support/whole-flow.ts';
 import { reopened, sameOrder } from './reopened.ts';
@@ -24,18 +25,8 @@ const kinds = async (shop: TestShop) =>
 
 /** What stands against a coat now, one sentence each. */
 async function against(shop: TestShop, kit: FinishKit, bow: Flow, batchId: string | null) {
-  const { session, orders } = await lookAtSession(shop.owner, {
-    finishSystemId: kit.systemId,
-    batchId,
-    lotId: null,
-    airReadingId: null,
-    purpose: 'clear',
-    sections: [],
-    coats: 1,
-    wetMil: null,
-    bows: [{ orderId: bow.orderId, scuffed: null, surfaceF: null, hungSince: null }],
-    at: null,
-  });
+  const looked = { ...sessionOf(kit.systemId, [bow.orderId]), batchId };
+  const { session, orders } = await lookAtSession(shop.owner, looked);
   return [...session, ...orders.flatMap((each) => each.missing)].map(({ sentence }) => sentence);
 }
 

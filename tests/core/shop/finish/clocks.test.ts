@@ -5,20 +5,11 @@ import { batchClocks, inOrder } from '../../../../core/shop/finish/clocks.ts';
 import { listClocks } from '../../../../core/shop/finish/list-clocks.ts';
 import { orderFinishNow } from '../../../../core/shop/finish/order-finish.ts';
 import { dayMs, hour } from '../../../support/clock.ts';
-import { type FinishKit, finishKit, usableBatch } from '../../../support/finish-kit.ts';
+import { coatedBow, type FinishKit } from '../../../support/finish-kit.ts';
 import { newCommandId } from '../../../support/test-shop.ts';
 
 const kinds = async ({ shop }: FinishKit) =>
   (await listClocks(shop.owner)).clocks.map(({ kind, state }) => `${kind} ${state}`);
-
-async function coated() {
-  const kit = await finishKit();
-  const bow = await kit.bow();
-  await kit.air();
-  const batchId = await usableBatch(kit);
-  await kit.spray([bow], { batchId });
-  return { kit, bow, batchId };
-}
 
 const batch = {
   id: 'b1',
@@ -57,7 +48,7 @@ test('no change to summer time gets into a clock: instants count, not the hands 
 });
 
 test('a coat starts its window and its four times, soonest first', async () => {
-  const { kit, bow, batchId } = await coated();
+  const { kit, bow, batchId } = await coatedBow();
   expect(await kinds(kit)).toEqual([
     'pot-life running',
     'recoat-opens running',
@@ -93,7 +84,7 @@ test('a coat starts its window and its four times, soonest first', async () => {
 });
 
 test('final check opens when its time is up and not a minute before', async () => {
-  const { kit, bow } = await coated();
+  const { kit, bow } = await coatedBow();
   await bow.move('cure');
   const refused = await bow.move('final-check');
   expect(refused.outcome === 'refused' && refused.missing).toMatchObject([

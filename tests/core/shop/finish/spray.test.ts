@@ -8,6 +8,7 @@ import { strikeOutCoat } from '../../../../core/shop/finish/strike-coat.ts';
 import { readSurface } from '../../../../core/shop/finish/surfaces.ts';
 import { hour } from '../../../support/clock.ts';
 import { type FinishKit, finishKit, usableBatch } from '../../../support/finish-kit.ts';
+import { sessionOf } from '../../../support/session-of.ts';
 import { newCommandId } from '../../../support/test-shop.ts';
 import type { Flow } from '../../../support/whole-flow.ts';
 
@@ -79,16 +80,7 @@ test('only the owner lets a coat pass', async () => {
   const { kit, bow } = await ready();
   const input = {
     commandId: newCommandId(),
-    finishSystemId: kit.systemId,
-    batchId: null,
-    lotId: null,
-    airReadingId: null,
-    purpose: 'clear' as const,
-    sections: [],
-    coats: 1,
-    wetMil: null,
-    bows: [{ orderId: bow.orderId, scuffed: null, surfaceF: null, hungSince: null }],
-    at: null,
+    ...sessionOf(kit.systemId, [bow.orderId]),
     note: '',
     used: null,
     override,
@@ -128,16 +120,9 @@ test('without a surface the bow must have hung two hours; its own reading answer
     { orderId: bow.orderId, scuffed: null, surfaceF: null, hungSince: '2026-03-02T06:00:00Z' },
   ];
   const looked = await lookAtSession(kit.shop.owner, {
-    finishSystemId: kit.systemId,
+    ...sessionOf(kit.systemId, []),
     batchId,
-    lotId: null,
-    airReadingId: null,
-    purpose: 'clear',
-    sections: [],
-    coats: 1,
-    wetMil: null,
     bows: hung,
-    at: null,
   });
   expect(looked).toMatchObject({ session: [], orders: [], slots: { used: 0, wanted: 1, all: 6 } });
   const cold = hung.map((each) => ({ ...each, surfaceF: 52 }));
